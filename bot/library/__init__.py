@@ -1,0 +1,1 @@
+"""The standard seconds and the twelve drills of the Tern & Lantern, as data files."""

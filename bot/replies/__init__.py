@@ -1,0 +1,1 @@
+"""What the bot says: domain results turned into a few short lines."""

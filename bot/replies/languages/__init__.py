@@ -1,0 +1,1 @@
+"""The catalogues, one file a language."""

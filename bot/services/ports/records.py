@@ -1,0 +1,170 @@
+"""What is remembered, as the services see it. ``id`` is 0 until the record is stored."""
+
+from dataclasses import dataclass, field
+from datetime import date, datetime, time
+from typing import Literal
+
+from bot.domain.drill import Drill
+from bot.domain.run import Result
+from bot.services.ports.messages import EventRef
+
+
+@dataclass(frozen=True, kw_only=True)
+class Kitchen:
+    """A team's room and its settings; ``zone`` is an IANA name, ``day_turn`` the local hour at which the day turns."""
+
+    room_id: str
+    name: str
+    opened_at: datetime
+    zone: str = "UTC"
+    day_turn: time = time(5)
+    quiet_from: time = time(22)
+    quiet_to: time = time(9)
+    replies: Literal["full", "short"] = "full"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Member:
+    """A person in a kitchen's room; ``consent`` is what they said to being counted in, None until they say."""
+
+    room_id: str
+    user_id: str
+    name: str
+    state: Literal["invite", "join", "leave", "ban", "knock"]
+    consent: Literal["in", "out"] | None = None
+    counted_since: datetime | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Draft:
+    """A drill being written; ``event_id`` is the message whose editing re-parses it, ``parent`` the spec it came from."""
+
+    room_id: str
+    author: str
+    event_id: str
+    drill: Drill
+    parent: int | None = None
+    id: int = 0
+
+
+@dataclass(frozen=True, kw_only=True)
+class PublishedDrill:
+    """A set-up that can be posted, with its stored ids."""
+
+    set_up_id: int
+    spec_id: int
+    room_id: str
+    drill: Drill
+    published_at: datetime
+    parent: int | None = None
+    retired: bool = False
+
+
+@dataclass(frozen=True, kw_only=True)
+class Schedule:
+    """A weekly posting: ``weekday`` 0 is Monday, local wall time in ``zone``; no set-up means the newest published.
+
+    ``skip_slot`` is the one week left out; a schedule that is not ``enabled`` was cancelled, one on ``hold`` waits.
+    """
+
+    room_id: str
+    weekday: int
+    at: time
+    zone: str
+    set_up_id: int | None = None
+    enabled: bool = True
+    hold: bool = False
+    skip_slot: str | None = None
+    since: datetime
+    version: int = 1
+    id: int = 0
+
+
+OccurrenceState = Literal["posted", "skipped", "missed"]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Occurrence:
+    """One slot of a schedule that has been dealt with; schedule and slot are unique together."""
+
+    schedule_id: int
+    slot: str
+    due_at: datetime
+    state: OccurrenceState
+
+
+@dataclass(frozen=True, kw_only=True)
+class LiveDrill:
+    """A drill as posted for one kitchen week: ``root`` is its thread, ``closes_at`` the day turn that ends it."""
+
+    room_id: str
+    set_up_id: int
+    drill: Drill
+    week: str
+    posted_at: datetime
+    closes_at: datetime
+    root: EventRef
+    closed_at: datetime | None = None
+    id: int = 0
+
+
+RunStatus = Literal["kept", "pending", "scrapped", "void"]
+"""pending: sent for a mate who has not said yes; scrapped: taken off by its runner; void: its message was deleted."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Run:
+    """One run with its result. ``line`` is its line in the message; ``arrived`` the inbox order.
+
+    ``live_id`` is the posting whose board it counts for, None where it counts for no board. ``witnesses`` are those
+    who raised a hand. ``over_limit`` marks a run beyond the day's safe number: kept, not counted.
+    """
+
+    room_id: str
+    user_id: str
+    event_id: str
+    line: int
+    arrived: int
+    set_up_id: int
+    spec_id: int
+    live_id: int | None
+    sent_at: datetime
+    ran_at: datetime
+    kitchen_day: date
+    week: str
+    result: Result
+    status: RunStatus = "kept"
+    reasons: tuple[str, ...] = ()
+    splits_s: tuple[int, ...] = ()
+    wipes: int = 0
+    partner: str | None = None
+    over_limit: bool = False
+    witnesses: tuple[str, ...] = ()
+    id: int = 0
+
+
+QuestionKind = Literal["count", "left", "sure", "again", "mate", "join", "identity", "kitchen", "drill"]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Question:
+    """Something asked of one person and not yet answered; ``payload`` is what the answer completes."""
+
+    user_id: str
+    room_id: str
+    kind: QuestionKind
+    asked_at: datetime
+    lapses_at: datetime
+    payload: dict[str, object] = field(default_factory=dict)
+    id: int = 0
+
+
+@dataclass(frozen=True, kw_only=True)
+class FrozenBoard:
+    """A closed board exactly as it stood: ``kind`` and the lines shown, with the user ids they stand for."""
+
+    live_id: int
+    kind: str
+    closed_at: datetime
+    rows: tuple[tuple[str, int, str], ...]
+    """(user id, place, figures as shown), the best first; every placed cook, not only those shown."""

@@ -1,0 +1,279 @@
+"""What remembers the records. Every call belongs to the unit of work it was reached through and commits with it."""
+
+from collections.abc import Sequence
+from datetime import date, datetime
+from typing import Protocol
+
+from bot.domain.drill import Drill
+from bot.services.ports.events import Incoming, Received
+from bot.services.ports.messages import Cause, EventRef, Outgoing, Waiting
+from bot.services.ports.records import (
+    Draft,
+    FrozenBoard,
+    Kitchen,
+    LiveDrill,
+    Member,
+    Occurrence,
+    PublishedDrill,
+    Question,
+    Run,
+    RunStatus,
+    Schedule,
+)
+
+
+class Inbox(Protocol):
+    """Everything that came from a room, once each, in stream order."""
+
+    async def take(self, account: str, events: Sequence[Incoming], token: str | None) -> int:
+        """Keep the new ones of these events and, with them, the sync token reached; how many were new."""
+
+    async def token(self, account: str) -> str | None:
+        """The sync token last kept for this account."""
+
+    async def forget_token(self, account: str) -> None:
+        """Drop a token that the server refuses."""
+
+    async def oldest(self) -> Received | None:
+        """The first event not yet processed and not dead."""
+
+    async def settle(self, seq: int) -> None:
+        """Mark as processed and erase what was said: only event id and state stay."""
+
+    async def fail(self, seq: int, problem: str) -> int:
+        """Count a failed attempt; how many there have been."""
+
+    async def bury(self, seq: int) -> None:
+        """Mark as dead, so that it blocks no other; its content is erased."""
+
+
+class Outbox(Protocol):
+    """Everything that goes to a room, once each, in lane order. A lane is a room, a person, or a room's reactions."""
+
+    async def add(self, note: Outgoing, cause: Cause, part: int) -> EventRef:
+        """Keep a message to be sent; the same cause and part again changes nothing and gives the first one's reference."""
+
+    async def lanes(self, now: datetime) -> list[str]:
+        """Lanes whose head of line may be tried now, the longest waiting first."""
+
+    async def next_try_at(self) -> datetime | None:
+        """The earliest moment at which a lane that is waiting may be tried."""
+
+    async def head(self, lane: str, most: int) -> list[Waiting]:
+        """The first rows of the lane in order, at most so many."""
+
+    async def lease(self, head: int, absorbed: Sequence[int], note: Outgoing, now: datetime) -> None:
+        """Mark the head as being tried, with its content as it will be sent, and the rows that it absorbs."""
+
+    async def sent(self, row: int, event_id: str) -> None:
+        """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""
+
+    async def postpone(self, row: int, until: datetime, problem: str) -> None:
+        """Count a failed attempt; its lane waits until then."""
+
+    async def bury(self, row: int, problem: str) -> None:
+        """Mark as dead: never tried again, never in the way of the next."""
+
+    async def event_of(self, ref: EventRef) -> str | None:
+        """The event id behind a reference; None while unsent or dead."""
+
+    async def ref_of(self, event_id: str) -> EventRef | None:
+        """The outbox reference of one of our own events; None if it is not ours."""
+
+
+class Kitchens(Protocol):
+    """Rooms, their settings, who is in them, and the bot's private rooms of two."""
+
+    async def save(self, kitchen: Kitchen) -> None:
+        """Store the kitchen, new or changed."""
+
+    async def get(self, room_id: str) -> Kitchen | None:
+        """The kitchen of this room."""
+
+    async def all(self) -> list[Kitchen]:
+        """Every kitchen."""
+
+    async def of(self, user_id: str) -> list[Kitchen]:
+        """The kitchens that this person is now in, the longest opened first."""
+
+    async def close(self, room_id: str) -> None:
+        """The bot is no longer in this room: its schedules rest; nothing is lost."""
+
+    async def save_member(self, member: Member) -> None:
+        """Store who a person is in a room."""
+
+    async def member(self, room_id: str, user_id: str) -> Member | None:
+        """What is known of this person in this room."""
+
+    async def members(self, room_id: str) -> list[Member]:
+        """Everybody ever seen in this room, those who left too."""
+
+    async def save_state(self, room_id: str, type_: str, content: dict[str, object], sender: str) -> None:
+        """Keep the raw content (and sender) of a state event; the newest replaces the former."""
+
+    async def state(self, room_id: str, type_: str) -> tuple[dict[str, object], str] | None:
+        """The raw content and sender of a state event."""
+
+    async def private_room(self, user_id: str) -> str | None:
+        """The private room of two with this person."""
+
+    async def private_person(self, room_id: str) -> str | None:
+        """Whose private room this is; None of any other room."""
+
+    async def start_private(self, user_id: str) -> bool:
+        """Note that a private room is about to be opened; False if that was noted before and never finished."""
+
+    async def save_private(self, user_id: str, room_id: str | None) -> None:
+        """Keep the private room of this person; None where it is gone."""
+
+
+class Drills(Protocol):
+    """Specs, set-ups, wordings, drafts, and the drills that are live."""
+
+    async def next_number(self, room_id: str) -> int:
+        """The number that the next new spec of this kitchen gets."""
+
+    async def publish(self, room_id: str, drill: Drill, parent: int | None, now: datetime) -> PublishedDrill:
+        """Store a drill under its number and letter; a spec or set-up known by fingerprint is kept, not doubled.
+
+        A changed wording of a known set-up becomes its next revision. ``only_set_up`` of what is returned is true to
+        the store.
+        """
+
+    async def correct(self, spec_id: int, drill: Drill) -> None:
+        """Replace the spec's identity after the chef said that it was only written wrong."""
+
+    async def find(self, room_id: str, label: str) -> PublishedDrill | None:
+        """By label: ``6`` (its newest set-up) or ``6B``."""
+
+    async def by_fingerprint(self, room_id: str, fingerprint: str) -> PublishedDrill | None:
+        """The set-up A of the spec with this fingerprint."""
+
+    async def get(self, set_up_id: int) -> PublishedDrill | None:
+        """By stored id."""
+
+    async def newest(self, room_id: str) -> PublishedDrill | None:
+        """The drill published last and not retired, the seeded course apart."""
+
+    async def every(self, room_id: str) -> list[PublishedDrill]:
+        """All set-ups, by number and letter."""
+
+    async def retire(self, set_up_id: int) -> None:
+        """Take a set-up out of the list; its history stays."""
+
+    async def save_draft(self, draft: Draft) -> Draft:
+        """Store; a person has one draft in a kitchen."""
+
+    async def draft(self, room_id: str, author: str) -> Draft | None:
+        """The open draft of this chef."""
+
+    async def draft_of_event(self, event_id: str) -> Draft | None:
+        """The draft written by this message."""
+
+    async def drop_draft(self, draft_id: int) -> None:
+        """Erase it."""
+
+    async def save_live(self, live: LiveDrill) -> LiveDrill:
+        """Store a posting, new or changed."""
+
+    async def live(self, live_id: int) -> LiveDrill | None:
+        """By stored id."""
+
+    async def live_in(self, room_id: str) -> list[LiveDrill]:
+        """The postings of this room not yet closed, the newest first."""
+
+    async def last_live(self, room_id: str) -> LiveDrill | None:
+        """The newest posting, closed or not."""
+
+    async def live_by_root(self, room_id: str, event_id: str) -> LiveDrill | None:
+        """The posting whose thread this is."""
+
+    async def live_for(self, room_id: str, set_up_id: int, week: str) -> LiveDrill | None:
+        """The posting of this set-up in this kitchen week, closed or not."""
+
+    async def to_close(self, now: datetime) -> list[LiveDrill]:
+        """Postings whose closing time has come."""
+
+    async def freeze(self, board: FrozenBoard) -> None:
+        """Keep a closed board."""
+
+    async def frozen(self, live_id: int) -> list[FrozenBoard]:
+        """The boards kept at the closing of this posting."""
+
+
+class Schedules(Protocol):
+    """Weekly postings and the slots already dealt with."""
+
+    async def save(self, schedule: Schedule) -> Schedule:
+        """Store, new or changed."""
+
+    async def get(self, schedule_id: int) -> Schedule | None:
+        """By stored id."""
+
+    async def of(self, room_id: str) -> list[Schedule]:
+        """The schedules of a room not cancelled, in order of weekday and time."""
+
+    async def enabled(self) -> list[Schedule]:
+        """Every schedule that may come due."""
+
+    async def occurrence(self, schedule_id: int, slot: str) -> Occurrence | None:
+        """Whether and how this slot was dealt with."""
+
+    async def deal(self, occurrence: Occurrence) -> bool:
+        """Claim a slot; False if it was claimed before, and then nothing is changed."""
+
+
+class Runs(Protocol):
+    """Every run, with its witnesses."""
+
+    async def save(self, run: Run) -> Run:
+        """Store, new or changed (``witnesses`` are kept by ``raise_hand``, not here)."""
+
+    async def get(self, run_id: int) -> Run | None:
+        """By stored id."""
+
+    async def of_event(self, event_id: str) -> list[Run]:
+        """The runs of one message, by line, whatever their status."""
+
+    async def last(self, room_id: str, user_id: str, statuses: Sequence[RunStatus] = ("kept",)) -> Run | None:
+        """The person's latest run by stream order among these statuses."""
+
+    async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
+        """The person's kept runs on a set-up in order of when they were run, then of arrival."""
+
+    async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
+        """The same over every set-up of a spec."""
+
+    async def on_board(self, live_id: int) -> list[Run]:
+        """Kept runs that count for a posting's board, by cook, in order of arrival."""
+
+    async def count_day(self, room_id: str, user_id: str, day: date) -> int:
+        """How many kept, counted runs the person has on that kitchen day."""
+
+    async def count(self, room_id: str, user_id: str) -> int:
+        """How many kept runs the person has in this kitchen."""
+
+    async def correct_results(self, spec_id: int) -> list[Run]:
+        """Kept runs of a spec, for working out again after a correction."""
+
+    async def raise_hand(self, event_id: str, witness: str, reaction_id: str) -> bool:
+        """Keep a witness of every run of a message; False if that hand was already up."""
+
+    async def lower_hand(self, reaction_id: str) -> tuple[str, str] | None:
+        """Take back the hand put up by this reaction: (event id of the message, witness), or None if it was none."""
+
+
+class Questions(Protocol):
+    """Open questions."""
+
+    async def ask(self, question: Question) -> Question:
+        """Store."""
+
+    async def open(self, user_id: str, now: datetime) -> list[Question]:
+        """What is open with this person and has not lapsed, the newest first."""
+
+    async def close(self, question_id: int) -> None:
+        """Erase, answered or not."""
+
+    async def lapse(self, now: datetime) -> list[Question]:
+        """Erase what has lapsed; what was erased."""

@@ -1,0 +1,1 @@
+"""What remembers: tables, repositories and the unit of work, over SQLAlchemy."""

@@ -1,0 +1,1 @@
+"""The chat vocabulary: every word that the bot understands, declared once."""

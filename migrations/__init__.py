@@ -1,0 +1,1 @@
+"""Schema changes from an empty database onward, run in order."""
