@@ -1,4 +1,4 @@
-"""What goes to a room, in the bot's own terms: services write these, the outbox stores them, the messenger sends them."""
+"""What goes to a room, in the bot's own terms: services write it, the outbox keeps it, the messenger sends it."""
 
 from dataclasses import dataclass
 from typing import Literal, NewType

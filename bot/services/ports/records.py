@@ -1,6 +1,6 @@
 """What is remembered, as the services see it. ``id`` is 0 until the record is stored."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import date, datetime, time
 from typing import Literal
 
@@ -37,7 +37,7 @@ class Member:
 
 @dataclass(frozen=True, kw_only=True)
 class Draft:
-    """A drill being written; ``event_id`` is the message whose editing re-parses it, ``parent`` the spec it came from."""
+    """A drill being written; editing the message ``event_id`` re-parses it, ``parent`` is the spec it came from."""
 
     room_id: str
     author: str
@@ -117,7 +117,8 @@ class Run:
     """One run with its result. ``line`` is its line in the message; ``arrived`` the inbox order.
 
     ``live_id`` is the posting whose board it counts for, None where it counts for no board. ``witnesses`` are those
-    who raised a hand. ``over_limit`` marks a run beyond the day's safe number: kept, not counted.
+    who raised a hand. ``over_limit`` marks a run beyond the day's safe number: kept, not counted;
+    ``sent_by`` who sent it where a mate did.
     """
 
     room_id: str
@@ -138,24 +139,45 @@ class Run:
     splits_s: tuple[int, ...] = ()
     wipes: int = 0
     partner: str | None = None
+    sent_by: str | None = None
     over_limit: bool = False
     witnesses: tuple[str, ...] = ()
     id: int = 0
 
 
-QuestionKind = Literal["count", "left", "sure", "again", "mate", "join", "identity", "kitchen", "drill"]
+QuestionKind = Literal["count", "left", "sure", "again", "mate", "join", "identity", "kitchen"]
+"""What kind of answer is waited for: how many were good, whether one was left, whether it is right, whether it is a
+second run, a mate's yes, the word to be counted in, one of the chef's three choices, which kitchen is meant."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Held:
+    """One line of a message that waits for an answer: enough to read it again as if it had just been sent."""
+
+    event_id: str
+    line: int
+    text: str
+    sent_at: datetime
+    arrived: int
+    room_id: str
+    thread: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
 class Question:
-    """Something asked of one person and not yet answered; ``payload`` is what the answer completes."""
+    """Something asked of one person and not yet answered.
+
+    ``room_id`` is the kitchen's room, ``held`` the lines that the answer completes, ``about`` what else it concerns:
+    the message of a run sent for a mate, or the posting that a chef wants to change.
+    """
 
     user_id: str
     room_id: str
     kind: QuestionKind
     asked_at: datetime
     lapses_at: datetime
-    payload: dict[str, object] = field(default_factory=dict)
+    held: tuple[Held, ...] = ()
+    about: str = ""
     id: int = 0
 
 

@@ -51,7 +51,7 @@ class Outbox(Protocol):
     """Everything that goes to a room, once each, in lane order. A lane is a room, a person, or a room's reactions."""
 
     async def add(self, note: Outgoing, cause: Cause, part: int) -> EventRef:
-        """Keep a message to be sent; the same cause and part again changes nothing and gives the first one's reference."""
+        """Keep a message to be sent; the same cause and part again changes nothing and gives the first reference."""
 
     async def lanes(self, now: datetime) -> list[str]:
         """Lanes whose head of line may be tried now, the longest waiting first."""
@@ -133,7 +133,9 @@ class Drills(Protocol):
     async def next_number(self, room_id: str) -> int:
         """The number that the next new spec of this kitchen gets."""
 
-    async def publish(self, room_id: str, drill: Drill, parent: int | None, now: datetime) -> PublishedDrill:
+    async def publish(
+        self, room_id: str, drill: Drill, parent: int | None, now: datetime, *, seeded: bool = False
+    ) -> PublishedDrill:
         """Store a drill under its number and letter; a spec or set-up known by fingerprint is kept, not doubled.
 
         A changed wording of a known set-up becomes its next revision. ``only_set_up`` of what is returned is true to
@@ -193,6 +195,9 @@ class Drills(Protocol):
 
     async def to_close(self, now: datetime) -> list[LiveDrill]:
         """Postings whose closing time has come."""
+
+    async def first_closing(self, room_id: str) -> datetime | None:
+        """When the kitchen's first board was closed; None before that."""
 
     async def freeze(self, board: FrozenBoard) -> None:
         """Keep a closed board."""

@@ -1,0 +1,25 @@
+"""Plain text to the few HTML tags that rooms allow, and names made safe to print."""
+
+import html
+import re
+import unicodedata
+
+_CODE = re.compile(r"`([^`\n]+)`")
+_LONGEST_NAME = 40
+
+
+def to_html(text: str) -> str:
+    """Escaped text with `code` marked and lines kept; empty where the plain text says it all."""
+    if "`" not in text:
+        return ""
+    return _CODE.sub(r"<code>\1</code>", html.escape(text, quote=False)).replace("\n", "<br>")
+
+
+def plain_name(name: str) -> str:
+    """A display name as one short, harmless run of text.
+
+    Direction overrides, zero-width characters and other controls are dropped, back-ticks and line ends too, so that
+    a name can neither dress itself as markup nor turn the line around.
+    """
+    kept = "".join(c for c in name.replace("`", "'") if unicodedata.category(c) not in {"Cc", "Cf", "Cs", "Zl", "Zp"})
+    return " ".join(kept.split())[:_LONGEST_NAME] or "somebody"

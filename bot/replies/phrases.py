@@ -1,0 +1,42 @@
+"""The catalogue of sentences in one language, by key (Project Fluent: plural rules from Unicode CLDR)."""
+
+from functools import cache
+from importlib.resources import files
+
+from fluent.runtime import FluentBundle, FluentResource
+
+from bot.errors import UserError
+
+
+class Phrases:
+    """Gives the sentence for a key with its places filled."""
+
+    def __init__(self, language: str) -> None:
+        source = files("bot.replies.languages").joinpath(f"{language}.ftl").read_text(encoding="utf-8")
+        self.language = language
+        self._bundle = FluentBundle([language], use_isolating=False)
+        self._bundle.add_resource(FluentResource(source))
+
+    def __call__(self, key: str, **values: str | int | float) -> str:
+        """The sentence; a KeyError for a key that the catalogue lacks, a ValueError for a place left unfilled."""
+        if not self._bundle.has_message(key):
+            raise KeyError(key)
+        pattern = self._bundle.get_message(key).value
+        said, faults = self._bundle.format_pattern(pattern, values)
+        if faults:
+            raise ValueError(f"{key}: {faults}")
+        return str(said)
+
+    def has(self, key: str) -> bool:
+        """Whether the catalogue has this key."""
+        return bool(self._bundle.has_message(key))
+
+    def reply_to(self, error: UserError) -> str:
+        """The sentence that an error is."""
+        return self(error.key, **error.values)
+
+
+@cache
+def english() -> Phrases:
+    """The English catalogue."""
+    return Phrases("en")

@@ -1,0 +1,56 @@
+"""Who is chef in a kitchen: read from the raw power levels and create event of the kitchen's own room.
+
+Matrix specification, room versions 1 to 12: a power level given to a person counts before ``users_default``; with no
+power levels event the creator has 100; in version 12 the creators stand above every level.
+"""
+
+from bot.services.house import House
+from bot.services.ports.world import UnitOfWork
+
+CHEF_LEVEL = 50
+_CREATOR_LEVEL = 100
+_ABOVE_EVERY_LEVEL = 2**53
+_CREATORS_RULE = 12
+
+Content = dict[str, object]
+
+
+async def is_chef(house: House, work: UnitOfWork, room_id: str, user_id: str) -> bool:
+    """Whether this person directs this kitchen: named by the operator, or of level 50 or more in its room."""
+    if user_id in house.chefs:
+        return True
+    create = await work.kitchens.state(room_id, "m.room.create")
+    levels = await work.kitchens.state(room_id, "m.room.power_levels")
+    return power_of(user_id, create, levels[0] if levels else None) >= CHEF_LEVEL
+
+
+def power_of(user_id: str, create: tuple[Content, str] | None, levels: Content | None) -> int:
+    """The person's power level; ``create`` is the content and sender of the room's create event."""
+    creators = _creators(create)
+    if create and _version(create[0]) >= _CREATORS_RULE and user_id in creators:
+        return _ABOVE_EVERY_LEVEL
+    if levels is None:
+        return _CREATOR_LEVEL if user_id in creators[:1] else 0
+    users = levels.get("users")
+    own = users.get(user_id) if isinstance(users, dict) else None
+    return _level(levels.get("users_default", 0) if own is None else own)
+
+
+def _creators(create: tuple[Content, str] | None) -> list[str]:
+    if create is None:
+        return []
+    others = create[0].get("additional_creators")
+    return [create[1], *(str(one) for one in others)] if isinstance(others, list) else [create[1]]
+
+
+def _version(content: Content) -> int:
+    version = str(content.get("room_version", "1"))
+    return int(version) if version.isdecimal() else 1
+
+
+def _level(value: object) -> int:
+    """A level as a whole number; older rooms may hold it as a string."""
+    try:
+        return int(value) if isinstance(value, int | str) else 0
+    except ValueError:
+        return 0

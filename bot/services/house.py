@@ -1,0 +1,26 @@
+"""What every use case is given of the house: its seconds, its course, its people in charge and the time."""
+
+from dataclasses import dataclass
+
+from bot.domain.drill import Drill
+from bot.domain.techniques import Seconds
+from bot.replies.phrases import Phrases
+from bot.services.ports.world import Clock
+
+
+@dataclass(frozen=True)
+class House:
+    """Built once at the start and handed down.
+
+    ``bot_id`` is the bot's own user id, ``chefs`` those whom the operator named (on top of the room's own power
+    levels), ``admin_room`` where faults are told, ``zone`` the time zone of a kitchen that has not said its own.
+    """
+
+    seconds: Seconds
+    course: tuple[Drill, ...]
+    clock: Clock
+    phrases: Phrases
+    bot_id: str
+    chefs: frozenset[str] = frozenset()
+    admin_room: str | None = None
+    zone: str = "UTC"

@@ -1,0 +1,71 @@
+"""Something that a person said in a kitchen, with everything that is needed to answer it."""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from bot.replies.markup import plain_name
+from bot.replies.phrases import Phrases
+from bot.services.house import House
+from bot.services.ports.messages import EventRef
+from bot.services.ports.records import Kitchen, LiveDrill
+from bot.services.ports.world import UnitOfWork
+from bot.services.speaker import Speaker
+
+
+@dataclass(frozen=True, kw_only=True)
+class Said:
+    """One message as the services see it.
+
+    ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``chef`` is decided
+    by the kitchen's room alone. ``arrived`` is its place in stream order.
+    """
+
+    house: House
+    work: UnitOfWork
+    speaker: Speaker
+    kitchen: Kitchen
+    user_id: str
+    display_name: str
+    chef: bool
+    private: bool
+    room_id: str
+    event_id: str
+    sent_at: datetime
+    arrived: int
+    text: str
+    thread: str | None = None
+    reply_to: str | None = None
+    mentions: tuple[str, ...] = ()
+
+    @property
+    def name(self) -> str:
+        """The person's name, safe to print."""
+        return plain_name(self.display_name)
+
+    @property
+    def phrases(self) -> Phrases:
+        """The sentences in the language to answer in."""
+        return self.house.phrases
+
+    @property
+    def now(self) -> datetime:
+        """The time at which it is processed."""
+        return self.house.clock()
+
+    async def answer(self, text: str, live: LiveDrill | None = None) -> None:
+        """Answer where it was said; in the room, in the thread of ``live`` or the thread it was said in."""
+        if self.private:
+            await self.tell(text)
+            return
+        thread = live.root if live else (EventRef(self.thread) if self.thread else None)
+        await self.speaker.notice(
+            self.room_id, text, thread=thread, reply_to=EventRef(self.event_id), about=self.name
+        )
+
+    async def tell(self, text: str) -> None:
+        """Answer in the private room of two."""
+        await self.speaker.tell(self.user_id, text)
+
+    async def noted(self) -> None:
+        """Acknowledge with the memo pad."""
+        await self.speaker.noted(self.room_id, self.event_id)

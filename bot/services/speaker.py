@@ -1,0 +1,60 @@
+"""The only way to say something: every message becomes an outbox row of the same transaction, counted by part."""
+
+from bot.replies.markup import to_html
+from bot.services.ports.messages import Cause, EventRef, Outgoing
+from bot.services.ports.world import UnitOfWork
+
+NOTED = "\N{MEMO}"
+
+
+class Speaker:
+    """Says the parts of one answer, in order; the same cause said again says nothing new."""
+
+    def __init__(self, work: UnitOfWork, cause: Cause) -> None:
+        self._work = work
+        self._cause = cause
+        self._part = 0
+
+    async def say(self, note: Outgoing) -> EventRef:
+        """Put the next part in the outbox."""
+        ref = await self._work.outbox.add(note, self._cause, self._part)
+        self._part += 1
+        return ref
+
+    async def post(self, room_id: str, text: str) -> EventRef:
+        """Say it in the room's main timeline so that people are alerted."""
+        return await self.say(Outgoing(to=room_id, style="text", text=text, html=to_html(text)))
+
+    async def notice(
+        self,
+        room_id: str,
+        text: str,
+        *,
+        thread: EventRef | None = None,
+        reply_to: EventRef | None = None,
+        about: str = "",
+    ) -> EventRef:
+        """Say it quietly in the room, in a thread where one is given."""
+        return await self.say(
+            Outgoing(
+                to=room_id,
+                style="notice",
+                text=text,
+                html=to_html(text),
+                thread=thread,
+                reply_to=reply_to,
+                about=about,
+            )
+        )
+
+    async def tell(self, user_id: str, text: str) -> EventRef:
+        """Say it in the private room of two with this person."""
+        return await self.say(Outgoing(to=user_id, style="text", text=text, html=to_html(text)))
+
+    async def noted(self, room_id: str, event_id: str) -> EventRef:
+        """Put the memo pad on a message."""
+        return await self.say(Outgoing(to=room_id, style="reaction", target=EventRef(event_id), key=NOTED))
+
+    async def pin(self, room_id: str, target: EventRef, replaces: EventRef | None) -> EventRef:
+        """Pin a message in the place of an earlier one."""
+        return await self.say(Outgoing(to=room_id, style="pin", target=target, replaces=replaces))
