@@ -1,12 +1,13 @@
 """Being counted in: by one's own word, with what is kept and why said first; names and mentions found."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 
 from bot.errors import UserError
 from bot.replies.markup import plain_name
-from bot.services.ports.records import Kitchen, Member, Question
-from bot.services.ports.world import UnitOfWork
+from bot.services.lines import Line, held_line
+from bot.services.ports.records import Member, Question
 from bot.services.said import Said
 
 HELD_FOR = timedelta(hours=48)
@@ -18,23 +19,58 @@ async def is_counted_in(said: Said) -> bool:
     return member is not None and member.consent == "in"
 
 
-async def hold_until_joined(said: Said) -> None:
+async def hold_until_joined(said: Said, lines: Sequence[Line]) -> None:
     """Hold a first submission and answer once with what is kept and why; unanswered in 48 h it is erased."""
+    held = tuple(held_line(said, line) for line in lines)
     asked = [q for q in await said.work.questions.open(said.user_id, said.now) if q.kind == "join"]
-    held = {"event_id": said.event_id, "text": said.text, "sent_at": said.sent_at.isoformat(), "thread": said.thread}
-    if asked:
-        waiting = list(asked[0].payload["held"])  # type: ignore[call-overload]  # a list by construction below
-        await said.work.questions.close(asked[0].id)
-        await said.work.questions.ask(replace(asked[0], id=0, payload={"held": [*waiting, held]}))
-        return
-    await said.work.questions.ask(
-        Question(
-            user_id=said.user_id,
-            room_id=said.kitchen.room_id,
-            kind="join",
-            asked_at=said.now,
-            lapses_at=said.now + HELD_FOR,
-            payload={"held": [held]},
+    for earlier in asked:
+        await said.work.questions.close(earlier.id)
+        await said.work.questions.ask(replace(earlier, id=0, held=(*earlier.held, *held)))
+    if not asked:
+        await said.work.questions.ask(
+            Question(
+                user_id=said.user_id,
+                room_id=said.kitchen.room_id,
+                kind="join",
+                asked_at=said.now,
+                lapses_at=said.now + HELD_FOR,
+                held=held,
+            )
         )
+        await said.answer(said.phrases("join-first"))
+
+
+async def join(said: Said) -> None:
+    """Count the person in from now on."""
+    member = await _member(said)
+    if member.consent != "in":
+        since = member.counted_since or said.now
+        await said.work.kitchens.save_member(replace(member, consent="in", counted_since=since))
+    await said.answer(said.phrases("joined", name=said.name))
+
+
+async def leave(said: Said) -> None:
+    """Count the person out: nothing more is kept, what was kept stays until they ask otherwise."""
+    await said.work.kitchens.save_member(replace(await _member(said), consent="out"))
+    await said.answer(said.phrases("left", name=said.name))
+
+
+async def mate_named(said: Said, typed: str) -> Member:
+    """The one person in the kitchen that ``@lio`` means: a mention, a user id, or a name that only one person has."""
+    wanted = typed.lstrip("@").casefold()
+    present = [m for m in await said.work.kitchens.members(said.kitchen.room_id) if m.state == "join"]
+    found = [m for m in present if wanted in (m.user_id[1:].casefold(), plain_name(m.name).casefold())]
+    if not found:
+        found = [m for m in present if wanted == m.user_id[1:].split(":")[0].casefold()]
+    if len(found) != 1:
+        raise UserError("which-mate", name=plain_name(typed))
+    if found[0].user_id == said.house.bot_id:
+        raise UserError("which-mate", name=plain_name(typed))
+    return found[0]
+
+
+async def _member(said: Said) -> Member:
+    known = await said.work.kitchens.member(said.kitchen.room_id, said.user_id)
+    return known or Member(
+        room_id=said.kitchen.room_id, user_id=said.user_id, name=said.display_name, state="join"
     )
-    await said.answer(said.phrases("join-first"))

@@ -95,7 +95,10 @@ class Occurrence:
 
 @dataclass(frozen=True, kw_only=True)
 class LiveDrill:
-    """A drill as posted for one kitchen week: ``root`` is its thread, ``closes_at`` the day turn that ends it."""
+    """A drill as posted for one kitchen week: ``root`` is its thread, ``closes_at`` the day turn that ends it.
+
+    ``announced`` once the closed board was told to the room, which in quiet hours is later than its closing.
+    """
 
     room_id: str
     set_up_id: int
@@ -105,6 +108,7 @@ class LiveDrill:
     closes_at: datetime
     root: EventRef
     closed_at: datetime | None = None
+    announced: bool = False
     id: int = 0
 
 

@@ -194,7 +194,10 @@ class Drills(Protocol):
         """The posting of this set-up in this kitchen week, closed or not."""
 
     async def to_close(self, now: datetime) -> list[LiveDrill]:
-        """Postings whose closing time has come."""
+        """Postings not closed whose closing time has come."""
+
+    async def to_announce(self) -> list[LiveDrill]:
+        """Postings closed and not yet announced."""
 
     async def first_closing(self, room_id: str) -> datetime | None:
         """When the kitchen's first board was closed; None before that."""
