@@ -6,8 +6,8 @@ from datetime import timedelta
 
 from bot.errors import UserError
 from bot.replies.markup import plain_name
-from bot.services.lines import Line, held_line
-from bot.services.ports.records import Member, Question
+from bot.services.lines import Line, as_held, hold
+from bot.services.ports.records import Member
 from bot.services.said import Said
 
 HELD_FOR = timedelta(hours=48)
@@ -21,22 +21,13 @@ async def is_counted_in(said: Said) -> bool:
 
 async def hold_until_joined(said: Said, lines: Sequence[Line]) -> None:
     """Hold a first submission and answer once with what is kept and why; unanswered in 48 h it is erased."""
-    held = tuple(held_line(said, line) for line in lines)
     asked = [q for q in await said.work.questions.open(said.user_id, said.now) if q.kind == "join"]
     for earlier in asked:
+        held = tuple(as_held(said, line) for line in lines)
         await said.work.questions.close(earlier.id)
         await said.work.questions.ask(replace(earlier, id=0, held=(*earlier.held, *held)))
     if not asked:
-        await said.work.questions.ask(
-            Question(
-                user_id=said.user_id,
-                room_id=said.kitchen.room_id,
-                kind="join",
-                asked_at=said.now,
-                lapses_at=said.now + HELD_FOR,
-                held=held,
-            )
-        )
+        await hold(said, lines, "join", HELD_FOR)
         await said.answer(said.phrases("join-first"))
 
 

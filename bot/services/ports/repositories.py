@@ -154,6 +154,9 @@ class Drills(Protocol):
     async def get(self, set_up_id: int) -> PublishedDrill | None:
         """By stored id."""
 
+    async def first_of(self, spec_id: int) -> PublishedDrill | None:
+        """The first set-up of a spec."""
+
     async def newest(self, room_id: str) -> PublishedDrill | None:
         """The drill published last and not retired, the seeded course apart."""
 
@@ -267,8 +270,11 @@ class Runs(Protocol):
     async def raise_hand(self, event_id: str, witness: str, reaction_id: str) -> bool:
         """Keep a witness of every run of a message; False if that hand was already up."""
 
-    async def lower_hand(self, reaction_id: str) -> tuple[str, str] | None:
-        """Take back the hand put up by this reaction: (event id of the message, witness), or None if it was none."""
+    async def witnessed_by(self, reaction_id: str) -> list[Run]:
+        """The runs of the message on which this reaction put up a hand; empty if it put up none."""
+
+    async def lower_hand(self, reaction_id: str) -> None:
+        """Take back the hand put up by this reaction."""
 
 
 class Questions(Protocol):
@@ -282,6 +288,9 @@ class Questions(Protocol):
 
     async def close(self, question_id: int) -> None:
         """Erase, answered or not."""
+
+    async def close_about(self, event_id: str) -> None:
+        """Erase what was asked about this message, which has been deleted."""
 
     async def lapse(self, now: datetime) -> list[Question]:
         """Erase what has lapsed; what was erased."""

@@ -1,0 +1,36 @@
+"""Results that are asked about before they are kept: too fast to be true, or the same words again."""
+
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+from bot.domain.pace import clock_text
+from bot.errors import UserError
+from bot.services.lines import Line
+from bot.services.ports.records import Run
+from bot.services.said import Said
+
+LEAST_SHARE_OF_STANDARD = 1 / 3
+SAME_AGAIN_WITHIN = timedelta(hours=1)
+
+
+async def raise_doubts(said: Said, line: Line, run: Run) -> None:
+    """Raise the UserError that asks, unless the person has settled that doubt already."""
+    result = run.result
+    if "sure" not in line.settled and result.clock_s < LEAST_SHARE_OF_STANDARD * result.standard_s:
+        raise UserError("under-a-third", clock=clock_text(result.clock_s))
+    if "again" in line.settled:
+        return
+    last = await said.work.runs.last(said.kitchen.room_id, run.user_id)
+    if last and _is_the_same(run, last):
+        at = last.sent_at.astimezone(ZoneInfo(said.kitchen.zone))
+        raise UserError("same-again", at=f"{at:%H:%M}")
+
+
+def _is_the_same(run: Run, last: Run) -> bool:
+    """The same numbers of the same drill in another message, sent soon after."""
+    return (
+        run.event_id != last.event_id
+        and run.set_up_id == last.set_up_id
+        and (run.result.clock_s, run.result.count) == (last.result.clock_s, last.result.count)
+        and run.sent_at - last.sent_at <= SAME_AGAIN_WITHIN
+    )

@@ -1,0 +1,129 @@
+"""Writing a drill: drafted, changed step by step, published; and what happens when a live drill is changed."""
+
+from dataclasses import replace
+
+from bot.domain.drill import Drill, SetUp, Spec, Step
+from bot.domain.identity import spec_fingerprint
+from bot.errors import UserError
+from bot.replies.card import draft_card
+from bot.services.identity_choice import ask_which_way
+from bot.services.meant import drill_meant
+from bot.services.ports.records import Draft, PublishedDrill
+from bot.services.said import Said
+
+
+async def start_draft(said: Said, drill: Drill) -> None:
+    """Keep a drill as this chef's draft and answer with its card; one of the same work is recognised."""
+    known = await said.work.drills.by_fingerprint(said.kitchen.room_id, spec_fingerprint(drill.spec))
+    parent = known or await _latest(said)
+    await _keep(said, drill, parent, known=known is not None)
+
+
+async def copy_to_draft(said: Said, label: str) -> None:
+    """Begin a draft as a copy of an earlier drill."""
+    original = await said.work.drills.find(said.kitchen.room_id, label)
+    if original is None:
+        raise UserError("no-such-drill", label=label)
+    await _keep(said, replace(original.drill, number=0, letter=""), original, known=True)
+
+
+async def show_draft(said: Said) -> None:
+    """Answer with the card of the draft as it stands."""
+    draft = await _open_draft(said)
+    await _answer_card(said, draft)
+
+
+async def publish(said: Said) -> None:
+    """Give the draft its number: from now on it can be posted and its results compared."""
+    draft = await _open_draft(said)
+    published = await said.work.drills.publish(said.kitchen.room_id, draft.drill, draft.parent, said.now)
+    await said.work.drills.drop_draft(draft.id)
+    drill = published.drill
+    await said.answer(said.phrases("published", label=drill.label, name=drill.wording.name))
+
+
+async def change_step(said: Said, nth: int, step: Step) -> None:
+    """Put another step in the place of the nth, or after the last one."""
+    draft, drill = await _being_changed(said)
+    steps = drill.spec.steps
+    if not 1 <= nth <= len(steps) + 1:
+        raise UserError("no-such-step", most=len(steps) + 1)
+    spec = replace(drill.spec, steps=(*steps[: nth - 1], step, *steps[nth:]))
+    await _change(said, draft, drill, spec, drill.set_up)
+
+
+async def change_plates(said: Said, plates: int) -> None:
+    """Lay out another number of plates."""
+    draft, drill = await _being_changed(said)
+    await _change(said, draft, drill, drill.spec, replace(drill.set_up, plates=plates))
+
+
+async def change_rows(said: Said, rows: int) -> None:
+    """Lay the plates out in so many rows."""
+    draft, drill = await _being_changed(said)
+    await _change(said, draft, drill, drill.spec, replace(drill.set_up, rows=rows))
+
+
+async def reread_draft(said: Said, draft: Draft, drill: Drill) -> None:
+    """The draft's message was edited: read it again."""
+    await _answer_card(said, await said.work.drills.save_draft(replace(draft, drill=drill)))
+
+
+async def _change(said: Said, draft: Draft | None, drill: Drill, spec: Spec, set_up: SetUp) -> None:
+    changed = replace(drill, spec=spec, set_up=set_up)
+    if draft:
+        await _answer_card(said, await said.work.drills.save_draft(replace(draft, drill=changed)))
+    else:
+        await ask_which_way(said, await drill_meant(said), changed)
+
+
+async def _being_changed(said: Said) -> tuple[Draft | None, Drill]:
+    """The open draft and its drill, or else the live drill."""
+    draft = await said.work.drills.draft(said.kitchen.room_id, said.user_id)
+    if draft:
+        return draft, draft.drill
+    return None, (await drill_meant(said)).drill
+
+
+async def _open_draft(said: Said) -> Draft:
+    draft = await said.work.drills.draft(said.kitchen.room_id, said.user_id)
+    if draft is None:
+        raise UserError("no-draft")
+    return draft
+
+
+async def _latest(said: Said) -> PublishedDrill | None:
+    """The drill that a new one follows: the one posted last."""
+    live = await said.work.drills.last_live(said.kitchen.room_id)
+    return await said.work.drills.get(live.set_up_id) if live else None
+
+
+async def _keep(said: Said, drill: Drill, parent: PublishedDrill | None, *, known: bool) -> None:
+    earlier = await said.work.drills.draft(said.kitchen.room_id, said.user_id)
+    if earlier:
+        await said.work.drills.drop_draft(earlier.id)
+    draft = await said.work.drills.save_draft(
+        Draft(
+            room_id=said.kitchen.room_id,
+            author=said.user_id,
+            event_id=said.event_id,
+            drill=drill,
+            parent=parent.spec_id if parent else None,
+        )
+    )
+    await _answer_card(said, draft)
+
+
+async def _answer_card(said: Said, draft: Draft) -> None:
+    """The card as parsed, whether this drill is known already, and what it changes against the one it came from."""
+    known = await said.work.drills.by_fingerprint(said.kitchen.room_id, spec_fingerprint(draft.drill.spec))
+    parent = await said.work.drills.first_of(draft.parent) if draft.parent else None
+    await said.answer(
+        draft_card(
+            said.phrases,
+            draft.drill,
+            said.house.seconds,
+            known=known.drill if known else None,
+            parent=parent.drill if parent else None,
+        )
+    )

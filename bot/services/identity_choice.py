@@ -1,0 +1,105 @@
+"""A chef changes a live drill: what that does to the work is said, and one of three honest ways is chosen."""
+
+from dataclasses import replace
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+from bot.domain.drill import Drill
+from bot.domain.identity import what_changed
+from bot.domain.kitchen_day import week_of
+from bot.domain.run import work_out
+from bot.domain.standard_time import change_percent, standard_s
+from bot.errors import UserError
+from bot.replies.card import step_lines
+from bot.services.closing import announce_closing, close_board
+from bot.services.meant import Meant
+from bot.services.ports.records import Draft, PublishedDrill, Question
+from bot.services.posting import post_drill
+from bot.services.said import Said
+
+CHOSEN_WITHIN = timedelta(hours=12)
+
+
+async def ask_which_way(said: Said, meant: Meant, changed: Drill) -> None:
+    """Say what the change does and ask; a change that only rewords is made at once by the draft, never here."""
+    change = what_changed(meant.drill, changed)
+    if change == "nothing":
+        raise UserError("nothing-changed", label=meant.drill.label)
+    draft = Draft(
+        room_id=said.kitchen.room_id,
+        author=said.user_id,
+        event_id=said.event_id,
+        drill=replace(changed, number=0 if change == "spec" else changed.number, letter=""),
+        parent=meant.published.spec_id,
+    )
+    await said.work.drills.save_draft(draft)
+    await said.work.questions.ask(
+        Question(
+            user_id=said.user_id,
+            room_id=said.kitchen.room_id,
+            kind="identity",
+            asked_at=said.now,
+            lapses_at=said.now + CHOSEN_WITHIN,
+            about=str(meant.published.set_up_id),
+        )
+    )
+    percent = _percent(said, meant.drill, changed)
+    if change == "spec":
+        number = await said.work.drills.next_number(said.kitchen.room_id)
+        await said.answer(said.phrases("new-spec", percent=percent, number=number, old=meant.drill.number))
+    else:
+        await said.answer(said.phrases("new-set-up", percent=percent, number=meant.drill.number))
+
+
+async def only_written_wrong(said: Said, question: Question) -> None:
+    """Everybody did it the new way: the drill is put right, its runs stand and are worked out again, the room is told."""
+    draft, old = await _put_to_choice(said, question)
+    if what_changed(old.drill, replace(draft.drill, number=old.drill.number)) != "spec":
+        raise UserError("set-up-not-misspelt")
+    put_right = replace(draft.drill, number=old.drill.number, letter=old.drill.letter)
+    await said.work.drills.correct(old.spec_id, put_right)
+    for run in await said.work.runs.correct_results(old.spec_id):
+        published = await said.work.drills.get(run.set_up_id)
+        if published:
+            drill, was = published.drill, run.result
+            result = work_out(was.clock_s, was.count, drill.spec, drill.set_up, said.house.seconds, was.kind)
+            await said.work.runs.save(replace(run, result=result))
+    await said.work.drills.drop_draft(draft.id)
+    live = await said.work.drills.last_live(said.kitchen.room_id)
+    step = step_lines(draft.drill.spec)
+    text = said.phrases("spec-corrected", label=old.drill.label, steps="\n".join(step))
+    await said.speaker.notice(said.kitchen.room_id, text, thread=live.root if live else None)
+
+
+async def new_from_now(said: Said, question: Question) -> None:
+    """The live board closes as it is, and the changed drill is posted in its place."""
+    draft, old = await _put_to_choice(said, question)
+    published = await said.work.drills.publish(said.kitchen.room_id, draft.drill, draft.parent, said.now)
+    await said.work.drills.drop_draft(draft.id)
+    for live in await said.work.drills.live_in(said.kitchen.room_id):
+        if live.set_up_id == old.set_up_id:
+            await announce_closing(said.house, said.work, await close_board(said.house, said.work, live))
+    week = week_of(said.now.astimezone(ZoneInfo(said.kitchen.zone)).date())
+    await post_drill(said.house, said.work, said.speaker, said.kitchen, published, week=week)
+
+
+async def leave_until_next_week(said: Said, question: Question) -> None:
+    """The changed drill gets its number and waits; the live one goes on."""
+    draft, old = await _put_to_choice(said, question)
+    published = await said.work.drills.publish(said.kitchen.room_id, draft.drill, draft.parent, said.now)
+    await said.work.drills.drop_draft(draft.id)
+    await said.answer(said.phrases("left-for-next-week", label=published.drill.label, old=old.drill.label))
+
+
+async def _put_to_choice(said: Said, question: Question) -> tuple[Draft, PublishedDrill]:
+    draft = await said.work.drills.draft(said.kitchen.room_id, said.user_id)
+    old = await said.work.drills.get(int(question.about))
+    if draft is None or old is None:
+        raise UserError("no-draft")
+    return draft, old
+
+
+def _percent(said: Said, old: Drill, new: Drill) -> str:
+    seconds = said.house.seconds
+    before, after = standard_s(old.spec, old.set_up, seconds), standard_s(new.spec, new.set_up, seconds)
+    return f"{change_percent(before, after):+.1f}"

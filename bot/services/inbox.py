@@ -1,0 +1,79 @@
+"""Works through the inbox: one event, one transaction, in stream order; a poison event never blocks the others."""
+
+import asyncio
+import logging
+from collections.abc import Awaitable, Callable
+
+from bot.services.house import House
+from bot.services.ports.events import Message, Received
+from bot.services.ports.messages import Cause
+from bot.services.ports.world import Storage, UnitOfWork, Wake
+from bot.services.speaker import Speaker
+
+log = logging.getLogger(__name__)
+
+ATTEMPTS = 3
+
+Handler = Callable[[Received, UnitOfWork], Awaitable[None]]
+"""Understands one event and says what is to be said, all within the unit of work."""
+
+
+class InboxWorker:
+    """Sleeps until woken, then handles everything that waits."""
+
+    def __init__(self, storage: Storage, house: House, handle: Handler, wake_sender: Wake) -> None:
+        self._storage = storage
+        self._house = house
+        self._handle = handle
+        self._wake_sender = wake_sender
+        self._woken = asyncio.Event()
+
+    def wake(self) -> None:
+        """There is something in the inbox."""
+        self._woken.set()
+
+    async def run(self) -> None:
+        """Work for ever."""
+        while True:
+            self._woken.clear()
+            await self.empty()
+            await self._woken.wait()
+
+    async def empty(self) -> None:
+        """Handle all that waits."""
+        while await self._step():
+            self._wake_sender()
+
+    async def _step(self) -> bool:
+        """Handle the oldest event with everything it causes, or leave no trace of having tried; False if none waits."""
+        received = None
+        try:
+            async with self._storage.begin() as work:
+                received = await work.inbox.oldest()
+                if received is None:
+                    return False
+                await self._handle(received, work)
+                await work.inbox.settle(received.seq)
+        except Exception as fault:
+            if received is None:
+                raise
+            log.exception("event %s failed", received.event.event_id)
+            await self._failed(received, type(fault).__name__)
+        return True
+
+    async def _failed(self, received: Received, problem: str) -> None:
+        async with self._storage.begin() as work:
+            if await work.inbox.fail(received.seq, problem) < ATTEMPTS:
+                return
+            await work.inbox.bury(received.seq)
+            await self._confess(work, received, problem)
+
+    async def _confess(self, work: UnitOfWork, received: Received, problem: str) -> None:
+        """One fixed sentence where a person spoke, and the fault to whoever runs the bot."""
+        event, phrases = received.event, self._house.phrases
+        speaker = Speaker(work, Cause(event_id=event.event_id, revision=-1))
+        if isinstance(event, Message):
+            await speaker.notice(event.room_id, phrases("my-fault"))
+        if self._house.admin_room:
+            told = phrases("dead-event", event=event.event_id, problem=problem)
+            await speaker.notice(self._house.admin_room, told)

@@ -1,0 +1,52 @@
+"""Which drill is meant: the one named, else the one whose thread it is, else the newest."""
+
+from dataclasses import dataclass
+
+from bot.domain.drill import Drill
+from bot.errors import UserError
+from bot.services.ports.records import LiveDrill, PublishedDrill
+from bot.services.said import Said
+
+
+@dataclass(frozen=True)
+class Meant:
+    """A drill and, where it has been posted, its latest posting."""
+
+    published: PublishedDrill
+    live: LiveDrill | None
+
+    @property
+    def drill(self) -> Drill:
+        """The drill as written."""
+        return self.published.drill
+
+
+async def drill_meant(said: Said, label: str = "") -> Meant:
+    """The drill that the person means; a UserError says how to name one."""
+    if label:
+        return await _named(said, label)
+    live = await _by_thread(said) or await _newest(said)
+    if live is None:
+        raise UserError("no-drill-yet")
+    published = await said.work.drills.get(live.set_up_id)
+    if published is None:
+        raise UserError("no-drill-yet")
+    return Meant(published, live)
+
+
+async def _named(said: Said, label: str) -> Meant:
+    published = await said.work.drills.find(said.kitchen.room_id, label)
+    if published is None:
+        raise UserError("no-such-drill", label=label)
+    posted = [p for p in await said.work.drills.live_in(said.kitchen.room_id) if p.set_up_id == published.set_up_id]
+    return Meant(published, posted[0] if posted else None)
+
+
+async def _by_thread(said: Said) -> LiveDrill | None:
+    if said.private or not said.thread:
+        return None
+    return await said.work.drills.live_by_root(said.kitchen.room_id, said.thread)
+
+
+async def _newest(said: Said) -> LiveDrill | None:
+    return await said.work.drills.last_live(said.kitchen.room_id)

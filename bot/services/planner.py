@@ -1,0 +1,97 @@
+"""The week's clockwork: at every tick, post what is due, close what has ended, let unanswered questions lapse.
+
+Each slot is claimed and its messages stored in one transaction, so that a drill is posted once whatever happens.
+"""
+
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from bot.domain.kitchen_day import quiet_until, slot_due, week_of
+from bot.services.closing import announce_closing, close_board
+from bot.services.house import House
+from bot.services.ports.messages import Cause
+from bot.services.ports.records import Kitchen, Occurrence, OccurrenceState, PublishedDrill, Schedule
+from bot.services.ports.world import Storage, UnitOfWork, Wake
+from bot.services.posting import post_drill
+from bot.services.speaker import Speaker
+
+LATE_AFTER = timedelta(minutes=5)
+TOO_LATE_AFTER = timedelta(hours=12)
+
+
+class Planner:
+    """Told by a ticker to look; what it finds it does in one transaction each."""
+
+    def __init__(self, storage: Storage, house: House, wake_sender: Wake) -> None:
+        self._storage = storage
+        self._house = house
+        self._wake_sender = wake_sender
+
+    async def tick(self) -> None:
+        """Do everything that has come due."""
+        async with self._storage.begin() as work:
+            schedules = await work.schedules.enabled()
+        for schedule in schedules:
+            await self._look_at(schedule)
+        await self._close_ended()
+        async with self._storage.begin() as work:
+            await work.questions.lapse(self._house.clock())
+        self._wake_sender()
+
+    async def _look_at(self, schedule: Schedule) -> None:
+        for week in _weeks_in_question(schedule, self._house.clock()):
+            async with self._storage.begin() as work:
+                await self._deal_with(work, schedule.id, week)
+
+    async def _deal_with(self, work: UnitOfWork, schedule_id: int, week: str) -> None:
+        schedule = await work.schedules.get(schedule_id)
+        kitchen = await work.kitchens.get(schedule.room_id) if schedule else None
+        if schedule is None or kitchen is None or not schedule.enabled:
+            return
+        now = self._house.clock()
+        due = slot_due(week, schedule.weekday, schedule.at, schedule.zone)
+        civil = quiet_until(due, kitchen.zone, kitchen.quiet_from, kitchen.quiet_to) or due
+        if due < schedule.since or civil > now:
+            return
+        state = _state_of(schedule, week, now - civil)
+        slot = Occurrence(schedule_id=schedule.id, slot=week, due_at=due, state=state)
+        if not await work.schedules.deal(slot) or state == "skipped":
+            return
+        speaker = Speaker(work, Cause(schedule_id=schedule.id, slot=week))
+        await self._post(work, speaker, kitchen, schedule, slot, late=now - civil > LATE_AFTER)
+
+    async def _post(
+        self, work: UnitOfWork, speaker: Speaker, kitchen: Kitchen, schedule: Schedule, slot: Occurrence, *, late: bool
+    ) -> None:
+        published = await _scheduled_drill(work, schedule)
+        if published is None:
+            await speaker.notice(kitchen.room_id, self._house.phrases("nothing-published"))
+        elif slot.state == "missed":
+            await speaker.notice(kitchen.room_id, self._house.phrases("post-missed", drill=published.drill.label))
+        else:
+            await post_drill(self._house, work, speaker, kitchen, published, week=slot.slot, late=late)
+
+    async def _close_ended(self) -> None:
+        async with self._storage.begin() as work:
+            for live in await work.drills.to_close(self._house.clock()):
+                await close_board(self._house, work, live)
+            for live in await work.drills.to_announce():
+                await announce_closing(self._house, work, live)
+
+
+def _weeks_in_question(schedule: Schedule, now: datetime) -> tuple[str, str]:
+    """The local ISO week now and the one before it: older slots are long past posting."""
+    today = now.astimezone(ZoneInfo(schedule.zone)).date()
+    return week_of(today - timedelta(days=7)), week_of(today)
+
+
+def _state_of(schedule: Schedule, week: str, lateness: timedelta) -> OccurrenceState:
+    if schedule.hold or schedule.skip_slot == week:
+        return "skipped"
+    return "missed" if lateness > TOO_LATE_AFTER else "posted"
+
+
+async def _scheduled_drill(work: UnitOfWork, schedule: Schedule) -> PublishedDrill | None:
+    if schedule.set_up_id is None:
+        return await work.drills.newest(schedule.room_id)
+    return await work.drills.get(schedule.set_up_id)

@@ -1,0 +1,40 @@
+"""Posting a drill: the card as a thread's root, pinned in the place of the one before, and the week's board opened."""
+
+from datetime import date
+
+from bot.domain.kitchen_day import week_closes
+from bot.replies.card import posted_card
+from bot.services.house import House
+from bot.services.ports.records import Kitchen, LiveDrill, PublishedDrill
+from bot.services.ports.world import UnitOfWork
+from bot.services.speaker import Speaker
+
+
+async def post_drill(
+    house: House,
+    work: UnitOfWork,
+    speaker: Speaker,
+    kitchen: Kitchen,
+    published: PublishedDrill,
+    *,
+    week: str,
+    late: bool = False,
+) -> LiveDrill | None:
+    """Post the drill for this local ISO week; None, and nothing said, if it is live for that week already."""
+    if await work.drills.live_for(kitchen.room_id, published.set_up_id, week):
+        return None
+    former = await work.drills.last_live(kitchen.room_id)
+    text = posted_card(house.phrases, published.drill, house.seconds)
+    root = await speaker.post(kitchen.room_id, f"{house.phrases('late')} {text}" if late else text)
+    await speaker.pin(kitchen.room_id, root, former.root if former else None)
+    return await work.drills.save_live(
+        LiveDrill(
+            room_id=kitchen.room_id,
+            set_up_id=published.set_up_id,
+            drill=published.drill,
+            week=week,
+            posted_at=house.clock(),
+            closes_at=week_closes(date.fromisocalendar(int(week[:4]), int(week[6:]), 1), kitchen.zone, kitchen.day_turn),
+            root=root,
+        )
+    )

@@ -1,0 +1,67 @@
+"""Taking results: a line becomes a run, or one question, or one sentence that says what to send instead."""
+
+from collections.abc import Sequence
+
+from bot.domain.run import Sent
+from bot.errors import UserError
+from bot.replies.results import rebuilt_hint, result_line
+from bot.services.doubts import raise_doubts
+from bot.services.lines import Line, ask_about
+from bot.services.mates import hold_for_mate, runner_of
+from bot.services.meant import Meant, drill_meant
+from bot.services.people import hold_until_joined, is_counted_in
+from bot.services.ports.records import Run
+from bot.services.said import Said
+from bot.services.working_out import remarks_on, work_out_line
+
+LAPSING = ("count", "left", "sure", "again")
+
+
+async def take_lines(said: Said, lines: Sequence[Line]) -> None:
+    """Take each line of one message singly; a bad one is named and the others stand."""
+    if not await is_counted_in(said):
+        await hold_until_joined(said, lines)
+        return
+    await _lapse_questions(said)
+    for line in lines:
+        try:
+            await _take(said, line)
+        except UserError as problem:
+            await ask_about(said, line, problem, among=len(lines))
+
+
+async def _lapse_questions(said: Said) -> None:
+    """What was asked about an earlier line lapses with the next submission; a mate's or a chef's question stays."""
+    for question in await said.work.questions.open(said.user_id, said.now):
+        if question.kind in LAPSING:
+            await said.work.questions.close(question.id)
+
+
+async def _take(said: Said, line: Line) -> None:
+    if isinstance(line.read, UserError):
+        raise line.read
+    meant = await drill_meant(said, line.read.drill)
+    runner = await runner_of(said, line.read)
+    run = await work_out_line(said, line.number, line.read, meant, runner)
+    await raise_doubts(said, line, run)
+    if run.sent_by:
+        await hold_for_mate(said, run, meant)
+        return
+    kept = await said.work.runs.save(run)
+    hints = [rebuilt_hint(said.phrases, kept.result)] if _by_redo_alone(line.read) else []
+    await acknowledge(said, kept, meant, hints)
+
+
+def _by_redo_alone(sent: Sent) -> bool:
+    """Whether only the redos were named, which some mean as plates rebuilt inside the clock."""
+    return bool(sent.redo) and sent.accepted is None
+
+
+async def acknowledge(said: Said, run: Run, meant: Meant, hints: Sequence[str] = ()) -> None:
+    """Answer for a run that was kept: the result and the charge in the drill's thread, a stopped run in private."""
+    text = " ".join([result_line(said.phrases, run.result), *await remarks_on(said, run, meant), *hints])
+    if run.result.kind == "stopped":
+        await said.tell(text)
+    elif said.kitchen.replies == "full" or said.private:
+        await said.answer(text, meant.live)
+    await said.noted()

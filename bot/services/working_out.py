@@ -1,0 +1,91 @@
+"""From a line that could be read to a run: whose it is, when it was, what it comes to and which board it is for."""
+
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from bot.domain.kitchen_day import kitchen_day, ran_at, week_of
+from bot.domain.run import Sent, day_limit, kind_of, read_count, work_out
+from bot.errors import UserError
+from bot.services.meant import Meant
+from bot.services.ports.records import LiveDrill, Run
+from bot.services.said import Said
+
+SETTLING_RUNS = 3
+
+
+async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runner: str) -> Run:
+    """The run that a line stands for; a UserError where its numbers cannot be."""
+    if sent.clock_s is None:
+        raise UserError("clock-missing")
+    spec, set_up = meant.drill.spec, meant.drill.set_up
+    count = read_count(sent, set_up.plates)
+    kitchen = said.kitchen
+    when = ran_at(said.sent_at, sent.at, sent.yesterday, kitchen.zone, kitchen.day_turn)
+    day = kitchen_day(when, kitchen.zone, kitchen.day_turn)
+    kind = kind_of(count, newcomer=await is_settling_in(said, runner))
+    today = await said.work.runs.count_day(kitchen.room_id, runner, day)
+    over_limit = today >= day_limit(spec, said.house.seconds)
+    board = await board_for(said, meant, when) if kind == "counted" and not over_limit else None
+    return Run(
+        room_id=kitchen.room_id,
+        user_id=runner,
+        event_id=said.event_id,
+        line=number,
+        arrived=said.arrived,
+        set_up_id=meant.published.set_up_id,
+        spec_id=meant.published.spec_id,
+        live_id=board.id if board else None,
+        sent_at=said.sent_at,
+        ran_at=when,
+        kitchen_day=day,
+        week=week_of(day),
+        result=work_out(sent.clock_s, count, spec, set_up, said.house.seconds, kind),
+        reasons=sent.reasons,
+        splits_s=sent.splits_s,
+        wipes=sent.wipes,
+        over_limit=over_limit,
+        sent_by=None if runner == said.user_id else said.user_id,
+    )
+
+
+async def is_settling_in(said: Said, runner: str) -> bool:
+    """Whether the person joined after the kitchen's first closed board and has fewer than three runs since."""
+    first = await said.work.drills.first_closing(said.kitchen.room_id)
+    member = await said.work.kitchens.member(said.kitchen.room_id, runner)
+    if first is None or member is None or member.counted_since is None or member.counted_since <= first:
+        return False
+    return await said.work.runs.count(said.kitchen.room_id, runner) < SETTLING_RUNS
+
+
+async def board_for(said: Said, meant: Meant, when: datetime) -> LiveDrill | None:
+    """The open posting whose board a run at this time is for; None where that week's board is closed or never was."""
+    live = meant.live
+    week = week_of(kitchen_day(when, said.kitchen.zone, said.kitchen.day_turn))
+    if live is None or not (live.week == week or live.posted_at <= when < live.closes_at):
+        live = await said.work.drills.live_for(said.kitchen.room_id, meant.published.set_up_id, week)
+    return live if live and live.closed_at is None else None
+
+
+async def remarks_on(said: Said, run: Run, meant: Meant) -> list[str]:
+    """What else the answer has to say: another day's board, a closed board, the day's limit, settling in."""
+    say = said.phrases
+    remarks = []
+    if run.result.kind == "settling":
+        nth = await said.work.runs.count(said.kitchen.room_id, run.user_id)
+        remarks.append(say("settling-in", nth=nth, of=SETTLING_RUNS))
+    elif run.over_limit:
+        remarks.append(say("day-limit", limit=day_limit(meant.drill.spec, said.house.seconds)))
+    elif run.result.kind == "counted" and run.live_id is None and meant.live is not None:
+        remarks.append(say("board-closed"))
+    elif run.live_id is not None and _is_last_week(said, run):
+        remarks.append(say("last-week", day=_weekday(said, run), until=f"{said.kitchen.day_turn:%H:%M}"))
+    return remarks
+
+
+def _is_last_week(said: Said, run: Run) -> bool:
+    """Whether the run belongs to a week other than the one the calendar showed when it was sent."""
+    return run.week != week_of(said.sent_at.astimezone(ZoneInfo(said.kitchen.zone)).date())
+
+
+def _weekday(said: Said, run: Run) -> str:
+    return said.phrases(f"weekday-{run.kitchen_day.isoweekday()}")

@@ -1,0 +1,57 @@
+"""Every word of the chat, declared once: matching, help and authority come from the declaration."""
+
+import re
+from collections.abc import Awaitable, Callable, Iterable
+from dataclasses import dataclass
+from difflib import get_close_matches
+
+from bot.errors import UserError
+from bot.services.said import Said
+
+_WHITE_SPACE = re.compile(r"\s+")
+
+Does = Callable[[Said, str], Awaitable[None]]
+"""What a word does, given what was said and the rest of the line after the word."""
+
+
+@dataclass(frozen=True)
+class Word:
+    """A word, what it does and who may use it; its one-line help is the sentence ``help-<name>``."""
+
+    name: str
+    does: Does
+    chef: bool = False
+
+    @property
+    def help_key(self) -> str:
+        """The key of its help in the catalogues."""
+        return f"help-{self.name}"
+
+
+class Vocabulary:
+    """All words, by name; two words of one name are refused."""
+
+    def __init__(self, words: Iterable[Word]) -> None:
+        self.words = tuple(words)
+        self._by_name = {word.name: word for word in self.words}
+        if len(self._by_name) != len(self.words):
+            raise ValueError("a word is declared twice")
+
+    def find(self, name: str) -> Word | None:
+        """The word of this name."""
+        return self._by_name.get(name.casefold())
+
+    def near(self, name: str) -> list[str]:
+        """The nearest known words, at most three."""
+        return get_close_matches(name.casefold(), self._by_name, n=3, cutoff=0.5)
+
+    async def say(self, said: Said, line: str) -> None:
+        """Do what the line's first word says; a UserError where it is unknown or for the chef alone."""
+        name, _, rest = _WHITE_SPACE.sub(" ", line.strip(), count=1).partition(" ")
+        word = self.find(name)
+        if word is None:
+            near = self.near(name)
+            raise UserError("unknown-word" if near else "unknown-word-no-hint", near=", ".join(f"`{n}`" for n in near))
+        if word.chef and not said.chef:
+            raise UserError(f"chef-only-{word.name}" if said.phrases.has(f"chef-only-{word.name}") else "chef-only")
+        await word.does(said, rest.strip())
