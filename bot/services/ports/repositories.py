@@ -34,6 +34,9 @@ class Inbox(Protocol):
     async def forget_token(self, account: str) -> None:
         """Drop a token that the server refuses."""
 
+    async def known(self, event_ids: Sequence[str]) -> set[str]:
+        """Which of these events were kept before, whatever became of them since."""
+
     async def oldest(self) -> Received | None:
         """The first event not yet processed and not dead."""
 
