@@ -65,8 +65,11 @@ class Outbox(Protocol):
     async def head(self, lane: str, most: int) -> list[Waiting]:
         """The first rows of the lane in order, at most so many."""
 
-    async def lease(self, head: int, absorbed: Sequence[int], note: Outgoing, now: datetime) -> None:
-        """Mark the head as being tried, with its content as it will be sent, and the rows that it absorbs."""
+    async def lease(self, head: int, absorbed: Sequence[int], note: Outgoing, now: datetime) -> bool:
+        """Mark the head as being tried, with its content as it will be sent, and the rows that it absorbs.
+
+        False, and nothing is changed, if it is no longer the head of its lane or somebody else is trying it.
+        """
 
     async def sent(self, row: int, event_id: str) -> None:
         """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""
