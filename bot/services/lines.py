@@ -31,7 +31,6 @@ class Line:
     """
 
     number: int
-    text: str
     read: Sent | UserError
     settled: frozenset[QuestionKind] = field(default=frozenset())
 
@@ -42,12 +41,17 @@ async def ask_about(said: Said, line: Line, problem: UserError, *, among: int) -
     if among > 1:
         text = said.phrases("which-line", number=line.number + 1, problem=text)
     kind = ASKS.get(problem.key)
-    if kind:
-        await hold(said, [line], kind, LAPSES_AFTER)
+    if kind and isinstance(line.read, Sent):
+        await hold(said, [replace(line, read=_if_yes(line.read, problem))], kind, LAPSES_AFTER)
     if problem.key in IN_PRIVATE:
         await said.tell(text)
     else:
         await said.answer(text)
+
+
+def _if_yes(sent: Sent, problem: UserError) -> Sent:
+    """What the line means if the answer is yes."""
+    return replace(sent, left=int(problem.values["left"])) if problem.key == "one-left" else sent
 
 
 async def hold(said: Said, lines: Iterable[Line], kind: QuestionKind, lapses_after: timedelta) -> None:
@@ -59,21 +63,26 @@ async def hold(said: Said, lines: Iterable[Line], kind: QuestionKind, lapses_aft
             kind=kind,
             asked_at=said.now,
             lapses_at=said.now + lapses_after,
-            held=tuple(as_held(said, line) for line in lines),
+            held=as_held(said, lines),
         )
     )
 
 
-def as_held(said: Said, line: Line) -> Held:
-    """The line as a question keeps it."""
-    return Held(
-        event_id=said.event_id,
-        line=line.number,
-        text=line.text,
-        sent_at=said.sent_at,
-        arrived=said.arrived,
-        room_id=said.room_id,
-        thread=said.thread,
+def as_held(said: Said, lines: Iterable[Line]) -> tuple[Held, ...]:
+    """The lines that could be read, as a question keeps them."""
+    return tuple(
+        Held(
+            event_id=said.event_id,
+            line=line.number,
+            sent=line.read,
+            sent_at=said.sent_at,
+            arrived=said.arrived,
+            room_id=said.room_id,
+            thread=said.thread,
+            settled=line.settled,
+        )
+        for line in lines
+        if isinstance(line.read, Sent)
     )
 
 
@@ -82,7 +91,6 @@ def as_said_then(said: Said, held: Held) -> Said:
     return replace(
         said,
         event_id=held.event_id,
-        text=held.text,
         sent_at=held.sent_at,
         arrived=held.arrived,
         room_id=held.room_id,

@@ -1,5 +1,6 @@
 """Being counted in: by one's own word, with what is kept and why said first; names and mentions found."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
@@ -12,6 +13,8 @@ from bot.services.said import Said
 
 HELD_FOR = timedelta(hours=48)
 
+_NAMES_SOMEBODY = re.compile(r"\b(?:for|with)\b", re.IGNORECASE)
+
 
 async def is_counted_in(said: Said) -> bool:
     """Whether the person has said that their results may be kept."""
@@ -23,12 +26,18 @@ async def hold_until_joined(said: Said, lines: Sequence[Line]) -> None:
     """Hold a first submission and answer once with what is kept and why; unanswered in 48 h it is erased."""
     asked = [q for q in await said.work.questions.open(said.user_id, said.now) if q.kind == "join"]
     for earlier in asked:
-        held = tuple(as_held(said, line) for line in lines)
         await said.work.questions.close(earlier.id)
-        await said.work.questions.ask(replace(earlier, id=0, held=(*earlier.held, *held)))
+        await said.work.questions.ask(replace(earlier, id=0, held=(*earlier.held, *as_held(said, lines))))
     if not asked:
         await hold(said, lines, "join", HELD_FOR)
         await said.answer(said.phrases("join-first"))
+
+
+async def names_in(said: Said) -> list[str]:
+    """The display names that a line may hold after ``for`` or ``with``."""
+    if not _NAMES_SOMEBODY.search(said.text):
+        return []
+    return [plain_name(m.name) for m in await said.work.kitchens.members(said.kitchen.room_id) if m.state == "join"]
 
 
 async def join(said: Said) -> None:

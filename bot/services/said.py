@@ -5,6 +5,7 @@ from datetime import datetime
 
 from bot.replies.markup import plain_name
 from bot.replies.phrases import Phrases
+from bot.services.authority import is_chef
 from bot.services.house import House
 from bot.services.ports.messages import EventRef
 from bot.services.ports.records import Kitchen, LiveDrill
@@ -16,8 +17,7 @@ from bot.services.speaker import Speaker
 class Said:
     """One message as the services see it.
 
-    ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``chef`` is decided
-    by the kitchen's room alone. ``arrived`` is its place in stream order.
+    ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``arrived`` is its place in stream order.
     """
 
     house: House
@@ -26,7 +26,6 @@ class Said:
     kitchen: Kitchen
     user_id: str
     display_name: str
-    chef: bool
     private: bool
     room_id: str
     event_id: str
@@ -51,6 +50,10 @@ class Said:
     def now(self) -> datetime:
         """The time at which it is processed."""
         return self.house.clock()
+
+    async def is_chef(self) -> bool:
+        """Whether the person directs this kitchen, which its own room decides and never a private one."""
+        return await is_chef(self.house, self.work, self.kitchen.room_id, self.user_id)
 
     async def answer(self, text: str, live: LiveDrill | None = None) -> None:
         """Answer where it was said; in the room, in the thread of ``live`` or the thread it was said in."""

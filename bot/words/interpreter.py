@@ -5,15 +5,78 @@ This is the one place where it is decided whether the bot was spoken to. Ordinar
 
 from bot.errors import UserError
 from bot.services import corrections, rooms, witnesses
-from bot.services.authority import is_chef
 from bot.services.house import House
+from bot.services.people import names_in
+from bot.services.places import place_of
 from bot.services.ports.events import Edit, Membership, Message, Reaction, Received, Redaction, RoomState
 from bot.services.ports.messages import Cause
-from bot.services.ports.records import Kitchen
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
 from bot.services.submit import take_lines
+from bot.words import drafts
 from bot.words.answers import answer_open_question
+from bot.words.reading import lines_in, lone_clock_in
 from bot.words.registry import Vocabulary
-from bot.words.reading import lines_of, lone_clock_line
+
+
+class Interpreter:
+    """Handles one inbox event within its unit of work: everything it causes is stored with it."""
+
+    def __init__(self, house: House, vocabulary: Vocabulary) -> None:
+        self._house = house
+        self._vocabulary = vocabulary
+
+    async def __call__(self, received: Received, work: UnitOfWork) -> None:
+        """Do what the event asks for, if anything."""
+        event, house = received.event, self._house
+        speaker = Speaker(work, Cause(event_id=event.event_id))
+        match event:
+            case RoomState():
+                await rooms.note_state(work, event)
+            case Membership():
+                await rooms.note_membership(house, work, speaker, event)
+            case Reaction():
+                await witnesses.raise_hand(house, work, speaker, event)
+            case Redaction():
+                await corrections.take_back(house, work, speaker, event)
+            case Message() | Edit():
+                await self._hear(received.seq, event, work, speaker)
+
+    async def _hear(self, seq: int, event: Message | Edit, work: UnitOfWork, speaker: Speaker) -> None:
+        said = await place_of(self._house, work, speaker, event, seq)
+        if said is None:
+            return
+        try:
+            await (self._reread(said) if isinstance(event, Edit) else self.understand(said))
+        except UserError as problem:
+            await said.answer(said.phrases.reply_to(problem))
+
+    async def understand(self, said: Said) -> None:
+        """A submission, else the answer that is waited for, else a word, else a lone clock to ask about, else talk."""
+        names = await names_in(said)
+        lines = lines_in(said.text, names)
+        if lines:
+            await take_lines(said, lines)
+        elif await answer_open_question(said):
+            return
+        elif word := self._word_in(said):
+            await self._vocabulary.say(said, word)
+        elif (said.thread or said.private) and (asked := lone_clock_in(said.text, names)):
+            await take_lines(said, [asked])
+
+    async def _reread(self, said: Said) -> None:
+        """New words for an earlier message: a draft is parsed again, results are worked out again."""
+        draft = await said.work.drills.draft_of_event(said.event_id)
+        if draft:
+            await drafts.reread(said, draft)
+            return
+        lines = lines_in(said.text, await names_in(said))
+        await corrections.reread(said, lines)
+
+    def _word_in(self, said: Said) -> str:
+        """The line without the mark that it is for the bot; empty for talk. In private every line is for the bot."""
+        text = said.text.strip()
+        if text.startswith("!"):
+            return text[1:].strip()
+        return text if said.private else ""

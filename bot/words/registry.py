@@ -52,6 +52,6 @@ class Vocabulary:
         if word is None:
             near = self.near(name)
             raise UserError("unknown-word" if near else "unknown-word-no-hint", near=", ".join(f"`{n}`" for n in near))
-        if word.chef and not said.chef:
+        if word.chef and not await said.is_chef():
             raise UserError(f"chef-only-{word.name}" if said.phrases.has(f"chef-only-{word.name}") else "chef-only")
         await word.does(said, rest.strip())

@@ -5,7 +5,7 @@ from datetime import date, datetime, time
 from typing import Literal
 
 from bot.domain.drill import Drill
-from bot.domain.run import Result
+from bot.domain.run import Result, Sent
 from bot.services.ports.messages import EventRef
 
 
@@ -156,15 +156,19 @@ second run, a mate's yes, the word to be counted in, one of the chef's three cho
 
 @dataclass(frozen=True, kw_only=True)
 class Held:
-    """One line of a message that waits for an answer: enough to read it again as if it had just been sent."""
+    """One line of a message that waits for an answer, as read: enough to take it as if it had just been sent.
+
+    ``settled`` are the doubts about it that were answered before.
+    """
 
     event_id: str
     line: int
-    text: str
+    sent: Sent
     sent_at: datetime
     arrived: int
     room_id: str
     thread: str | None = None
+    settled: frozenset[QuestionKind] = frozenset()
 
 
 @dataclass(frozen=True, kw_only=True)

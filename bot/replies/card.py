@@ -1,0 +1,109 @@
+"""The drill card in words: what is on the plate, how it counts, what it costs, and what to take care of."""
+
+from bot.domain.cautions import cautions_for, labels_of
+from bot.domain.drill import Drill, Spec, Step
+from bot.domain.pace import clock_text
+from bot.domain.run import card_redo_s, time_gate
+from bot.domain.standard_time import change_percent, standard_s, targets, touches
+from bot.domain.techniques import Seconds
+from bot.replies.phrases import Phrases
+
+
+def posted_card(say: Phrases, drill: Drill, seconds: Seconds) -> str:
+    """The card as it is posted: everything a cook needs, closing with the cautions and the local rules."""
+    plates, standard = drill.set_up.plates, standard_s(drill.spec, drill.set_up, seconds)
+    aims = targets(standard)
+    example = f"{clock_text(aims.opening_s)} {plates}/{plates}"
+    lines = [
+        _head(say, drill),
+        *_body(say, drill, seconds),
+        say(
+            "card-targets",
+            opening=clock_text(aims.opening_s),
+            house=clock_text(aims.house_s),
+            brisk=clock_text(aims.brisk_s),
+        ),
+        say("card-send", example=example),
+        *safety_lines(say, drill, seconds),
+    ]
+    return "\n".join(lines)
+
+
+def draft_card(say: Phrases, drill: Drill, seconds: Seconds, *, known: Drill | None, parent: Drill | None) -> str:
+    """The card of a draft as it was read, whether it is known already, and its work against the drill before it."""
+    head = say("card-head-draft", name=drill.wording.name, plates=drill.set_up.plates, rows=drill.set_up.rows)
+    lines = [head, *_body(say, drill, seconds)]
+    if known:
+        lines.append(say("draft-known", label=str(known.number)))
+    if parent and not (known and known.set_up == drill.set_up):
+        before = standard_s(parent.spec, parent.set_up, seconds)
+        percent = change_percent(before, standard_s(drill.spec, drill.set_up, seconds))
+        lines.append(say("draft-child", label=parent.label, percent=f"{percent:+.1f}"))
+    return "\n".join([*lines, say("draft-publish")])
+
+
+def step_lines(say: Phrases, spec: Spec) -> list[str]:
+    """The steps, numbered, one a line."""
+    return [_step_line(say, nth, step) for nth, step in enumerate(spec.steps, 1)]
+
+
+def safety_lines(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
+    """The allergens by label, the cautions that fit, and last of all the local rules."""
+    *cautions, local_rules = cautions_for(drill.spec, seconds)
+    said = [*(text for text in drill.wording.cautions), *(say(f"caution-{key}") for key in cautions)]
+    return [_labels_line(say, drill.spec), say("card-cautions", cautions=" ".join(said)), say(f"caution-{local_rules}")]
+
+
+def _head(say: Phrases, drill: Drill) -> str:
+    return say(
+        "card-head",
+        name=drill.wording.name,
+        label=drill.label,
+        plates=drill.set_up.plates,
+        rows=drill.set_up.rows,
+    )
+
+
+def _body(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
+    spec, set_up = drill.spec, drill.set_up
+    lines = [
+        *step_lines(say, spec),
+        say(f"card-working-{set_up.working}", wave=set_up.wave),
+        say(
+            "card-work",
+            touches=touches(spec),
+            run=touches(spec) * set_up.plates,
+            standard=clock_text(standard_s(spec, set_up, seconds)),
+        ),
+    ]
+    if spec.accept:
+        lines.insert(len(spec.steps), say("card-accept", accept=spec.accept))
+    if set_up.pressure:
+        lines.append(say("card-pressure", level=set_up.pressure))
+    return [*lines, _redo_line(say, drill, seconds)]
+
+
+def _redo_line(say: Phrases, drill: Drill, seconds: Seconds) -> str:
+    redo = card_redo_s(drill.spec, drill.set_up, seconds)
+    if redo is None:
+        return say("card-redo-one")
+    return say("card-redo", redo=clock_text(redo), gate=time_gate(drill.set_up.plates))
+
+
+def _step_line(say: Phrases, nth: int, step: Step) -> str:
+    return say(
+        "card-step",
+        nth=nth,
+        pieces=step.pieces,
+        component=step.component,
+        technique=step.technique,
+        at=step.at or "none",
+    )
+
+
+def _labels_line(say: Phrases, spec: Spec) -> str:
+    labels = [
+        say("card-label", component=component, label=", ".join(read) or say("label-unread"))
+        for component, read in labels_of(spec)
+    ]
+    return say("card-labels", labels="; ".join(labels))

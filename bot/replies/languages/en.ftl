@@ -1,0 +1,285 @@
+# Platepace in English. One sentence a key; places are filled by name. Numbers first, no idiom, no exclamation marks.
+# Times, paces and names arrive as finished text; counts arrive as numbers and take the plural of the language.
+
+## One result
+
+heard = Heard. { $clock }, { $accepted } of { $plates }{ $rebuilt ->
+    [0] {""}
+   *[other] , { $rebuilt } rebuilt
+ }. { $pace } s a touch, { $levelled } levelled.
+net = Net { $net } ({ $redo ->
+    [1] one redo cost
+   *[other] { $redo } redos cost
+ } { $charge }). { $pace } s a touch.
+no-time = { $accepted ->
+    [1] One clean plate
+    [2] Two clean plates
+    [3] Three clean plates
+    [4] Four clean plates
+    [5] Five clean plates
+    [6] Six clean plates
+    [7] Seven clean plates
+    [8] Eight clean plates
+    [9] Nine clean plates
+    [10] Ten clean plates
+    [11] Eleven clean plates
+    [12] Twelve clean plates
+   *[other] { $accepted } clean plates
+ } kept. No time this run; try for { $gate ->
+    [1] one
+    [2] two
+    [3] three
+    [4] four
+    [5] five
+    [6] six
+    [7] seven
+    [8] eight
+    [9] nine
+    [10] ten
+    [11] eleven
+    [12] twelve
+   *[other] { $gate }
+ }.
+none-accepted = Kept, without a time: no plate passed this run. Slow down and try for { $gate ->
+    [1] one good plate
+   *[other] { $gate } good plates
+ }.
+short = Short run, { $accepted } of { $attempted } built. { $pace } s a touch. Kept for your trend.
+stopped = Stopped after { $attempted ->
+    [1] 1 plate
+   *[other] { $attempted } plates
+ }. Kept for you alone, on no board.
+rebuilt-hint = If it was rebuilt inside the clock: `{ $clock } { $plates }/{ $plates } rebuilt { $redo }`.
+corrected = Corrected. { $line }
+which-line = Line { $number }: { $problem }
+
+## Remarks on a result
+
+settling-in = Settling in, run { $nth } of { $of }: kept, on no board yet.
+day-limit = That is { $limit ->
+    [3] three
+    [5] five
+   *[other] { $limit }
+ } today. Kept, not counted; rest the hands.
+board-closed = Kept; that board is closed.
+last-week = { $day } night's kitchen day, last week's board (open until { $until }). Counted.
+
+## Questions and what to send instead
+
+how-many-good = How many of { $plates } were good?
+one-left = Drill { $drill } has { $plates } plates. Were the other { $missing ->
+    [1] one
+   *[other] { $missing }
+ } left unbuilt? `yes`, or the count again, like `{ $again }`.
+under-a-third = { $clock } is under a third of standard time. Is it right? `yes`, or the time again.
+same-again = Same as your { $at } run. A second run? `again`. Otherwise do nothing.
+nothing-to-answer = Nothing is waiting for an answer from you.
+no-drill-yet = No drill has been posted here yet. Name one in front of the clock, like `6 3:02 8/8`.
+no-such-drill = There is no drill { $label } here. `drills` lists them.
+unknown-word = I do not know that word. Near it: { $near }. `words` lists them all.
+unknown-word-no-hint = I do not know that word. `words` lists the ones I know.
+chef-only = That word is the chef's.
+chef-only-post = The chef sets drills. Send yours as an idea?
+which-mate = I cannot tell who { $name } is here. Mention them, or write a name that only one person has.
+mate-not-joined = { $name } has not joined yet. They can say `join`; then send it again.
+no-pairs-yet = Pair runs are not kept here yet. Send it without `with`, as one cook's run on a drill laid out for one.
+which-kitchen = You are in { $count } kitchens. Which one? { $list }
+
+## A mate's result
+
+waiting-for-mate = Waiting for { $name } to say yes.
+kept-for-mate = Kept under your name, { $name }.
+not-for-mate = Not kept.
+
+## Being counted in
+
+first-message = I am Platepace: I post one plating drill a week and take your times.
+    I keep results only of people who say `join`: the clock, the good plates and who raised a hand. Ordinary talk is not kept by me; the chat itself keeps what you write.
+    Results are for practice, never for pay, rota, promotion or discipline. Employment and data law are local, ask.
+    Chef: `!drills` lists twelve drills, `!post 1 mon 15:00` starts a week, `!zone { $zone }` and `!dayturn 05:00` set the clock. `!words` lists the rest.
+join-first = Held, not kept yet. I keep your clock, your good plates and who watched, to show you your own pace and the week's board; never for pay, rota, promotion or discipline. The chat itself keeps what you write. `yes` counts you in; unanswered it is erased in 48 hours.
+joined = Counted in, { $name }. Results are for practice, never for pay, rota, promotion or discipline; the chat itself keeps what you write. Send a run like `3:02 8/8`.
+left = Counted out, { $name }. I keep nothing new of yours. `join` counts you in again.
+
+## Taking off and putting back
+
+scrapped = Your { $at } run is off. `undo` puts it back.
+undone = Your { $at } run is back.
+nothing-to-scrap = You have no run to take off.
+nothing-to-undo = You have no run to put back.
+
+## Bests
+
+first-mark = First mark for { $name } on { $drill }: { $time }.
+new-best = New best for { $name } on { $drill }: { $time }, by { $by } s.
+best-again = Corrected: { $name }'s best on { $drill } is { $time }.
+best-gone = Corrected: { $name } has no witnessed best on { $drill } now.
+best-luck = New best by { $by } s. Your runs usually differ by about { $noise } s: two more near it will tell.
+best-line = { $drill }: { $time }, { $day }, { $accepted } of { $plates }.
+best-unwitnessed = { $drill }: first mark { $time }, { $day }. It becomes a best when somebody who watched raises a hand.
+no-best = No run with a time yet. Send one like `3:02 8/8`.
+
+## Trend and why
+
+trend-few = { $drill }: { $count } of { $needed } first runs. Too early to call.
+trend-runs = First run of each day: { $runs }.
+trend-median = Median { $median }.
+trend-short = Short runs, per touch: { $runs }.
+no-trend = No run yet. Your trend begins with your first one.
+why-clock = { $drill }, { $clock } = { $seconds } s, { $accepted } of { $attempted } good.
+why-charge = One redo: plate change { $change } s + one plate alone { $alone } s x your speed { $clock_s }/{ $standard } = { $one } s.
+why-retry = { $redo } redo x { $attempted }/{ $accepted } for the chance of failing again x { $one } s = { $charge } s.
+why-net = Net { $seconds } + { $charge } = { $net } s = { $time }.
+why-pace = { $net } s / { $touches } touches = { $pace } s a touch.
+why-levelled = Standard { $standard } s / 1.5 = { $levelled_touches } levelled touches; { $net } / { $levelled_touches } = { $levelled } levelled.
+why-no-time = Fewer than { $gate } of { $attempted } good: a count, no time.
+no-why = There is no run of yours to explain yet.
+
+## Boards
+
+board-head = { $drill }, { $week }
+board-open = { $drill }, this week, open until { $until }
+board-fast = Fast: { $rows }
+board-steady = Steady: { $rows }
+board-clean = Clean: { $rows }
+board-row = { $place } { $name } { $figures }
+board-tries = { $time } ({ $tries ->
+    [1] 1 try
+   *[other] { $tries } tries
+ })
+board-share = { $clean }/{ $attempted }
+board-not-yet = No { $kind } board yet. It needs three cooks with runs that somebody watched and raised a hand on.
+board-not-yet-any = No board yet. It needs three cooks with runs that somebody watched and raised a hand on.
+board-yours = Yours on { $kind }: place { $place }, { $figures }.
+which-board = Boards are `fast`, `steady` and `clean`, like `board fast`.
+no-live-drill = No drill is live here. The chef posts one with `post`.
+a-cook = a cook
+
+## Closing
+
+closed = { $drill }: the week is closed.
+closed-house = Together: { $plates ->
+    [1] 1 good plate
+   *[other] { $plates } good plates
+ }.
+closed-no-board = No board this week; a board needs three cooks with witnessed runs. Every run counts for its own cook all the same.
+board-correction = Correction to the closed board of { $drill }, { $week }. { $board }
+nothing-to-close = That board is closed already.
+
+## The drill card
+
+card-head = { $name } (drill { $label }), { $plates ->
+    [1] 1 plate
+   *[other] { $plates } plates
+ }, { $rows ->
+    [1] one row
+   *[other] { $rows } rows
+ }.
+card-head-draft = { $name } (draft), { $plates ->
+    [1] 1 plate
+   *[other] { $plates } plates
+ }, { $rows ->
+    [1] one row
+   *[other] { $rows } rows
+ }.
+card-step = { $nth }. { $pieces } { $component }, { $technique }{ $at ->
+    [none] {""}
+   *[other] , { $at }
+ }
+card-accept = Good when: { $accept }.
+card-plate = On { $plate }, table { $length } x { $depth } cm.
+card-work = { $touches ->
+    [1] 1 touch
+   *[other] { $touches } touches
+ } a plate, { $run } in the run. Standard { $standard }.
+card-targets = Opening { $opening }, house { $house }, brisk { $brisk }.
+card-redo = One redo costs about { $redo }. Under { $gate } good plates there is a count and no time; on the pass every plate must be good.
+card-redo-one = On the pass every plate must be good.
+card-send = Send the clock and the good plates, like `{ $example }`. A run counts for boards when somebody who watched raises a hand on it.
+card-working-component = One step along the whole row, then the next.
+card-working-plate = One plate finished, then the next.
+card-working-waves = In waves of { $wave }.
+card-pressure = Calls level { $level }.
+card-labels = No stand-in is free of allergens. By label: { $labels }.
+card-label = { $component } ({ $label })
+card-cautions = Take care: { $cautions }
+late = (late)
+
+## Drafts
+
+draft-known = This is drill { $label }.
+draft-new = New drill.
+draft-child = Against drill { $label }: { $percent } % work.
+draft-publish = `publish` gives it its number; editing your message reads it again.
+published = Published as drill { $label }, { $name }. `post mon 15:00` posts it every week, `post now` at once.
+no-draft = There is no draft of yours. Start one with `draft NAME` and its steps, or `draft 6` to begin from drill 6.
+no-such-step = Steps here go from 1 to { $most }. Write it like `step 2 2 triangle, lean`.
+nothing-changed = That leaves drill { $label } as it is.
+new-spec = That changes the work by { $percent } %, so it is a new drill ({ $number }), not { $old }.
+    `a` only written wrong, everybody did it the new way: runs stand, a correction is posted.
+    `b` the new drill from now: this board closes as it is.
+    `c` leave it until next week.
+new-set-up = That changes the work by { $percent } %: still drill { $number }, but a new set-up with its own bests and boards.
+    `b` the new set-up from now: this board closes as it is.
+    `c` leave it until next week.
+set-up-not-misspelt = Another number of plates or rows is a new set-up. Answer `b` from now or `c` next week.
+spec-corrected = Correction to drill { $label }: it was written wrong. Runs stand. The steps are:
+    { $steps }
+left-for-next-week = Drill { $label } is kept for next week. Drill { $old } runs on.
+drill-line = { $label } { $name }: { $plates } plates, { $touches } touches, standard { $standard }
+drills-none = No drills yet.
+
+## Posting
+
+scheduled = Set. { $post }
+schedule-line = { $when } ({ $zone }): { $what }. Next: { $next }.
+weekly-at = { $weekday } { $at }
+day = { $weekday } { $date }
+drill-named = drill { $label }, { $name }
+the-newest = the drill published last
+held = held
+schedule-help = `post move 1 tue 14:30` moves one, `post 1 off` cancels it, `skip 1` leaves out the next, `hold 1` all until it is set again.
+no-schedule = Nothing is posted by the week yet. Set it like `post 6 mon 15:00`.
+which-schedule = There are { $most ->
+    [1] one weekly post
+   *[other] { $most } weekly posts
+ }. Name it by its number in `post`, like `skip 1`.
+post-what = Which drill? Name one, like `post 6 mon 15:00`; `drills` lists them.
+post-when = Write a weekday and a time, like `post mon 15:00`, or `post now`.
+cancelled = Cancelled: { $when }. Nothing is posted then any more.
+skipping = { $day } is left out. The next post is { $after }.
+holding = Held: { $when } posts nothing until `{ $again }`.
+already-live = Drill { $drill } is live this week already.
+post-missed = Drill { $drill } was due more than 12 hours ago, while I was away, and was not posted. `!post now` posts it.
+nothing-published = A post was due, but no drill is published. `!drills` lists the course; `!post 6 mon 15:00` names one.
+
+## Settings of the kitchen
+
+zone-set = Times are read and shown in { $zone }.
+unknown-zone = I do not know that time zone. { $near ->
+    [none] Write it like `Europe/London`.
+   *[other] Near it: { $near }.
+ }
+day-turn-set = The kitchen day turns at { $at }.
+which-time = Write a time, like `05:00`.
+replies-full = I answer each run with one line.
+replies-short = I answer each run with the memo pad alone.
+which-replies = `replies full` or `replies short`.
+which-plates = Write a number, like `plates 10`.
+
+## Weekdays
+
+weekday-1 = Monday
+weekday-2 = Tuesday
+weekday-3 = Wednesday
+weekday-4 = Thursday
+weekday-5 = Friday
+weekday-6 = Saturday
+weekday-7 = Sunday
+
+## Faults
+
+my-fault = Something went wrong on my side with that line, and whoever runs me has been told. Please send it again later.
+dead-event = Event { $event } failed three times ({ $problem }) and was set aside.
+dead-message = A message to { $lane } was refused ({ $problem }) and was set aside.
+gap-capped = More was said in { $room } while I was away than I may fetch; the oldest part was not read.

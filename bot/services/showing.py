@@ -1,0 +1,33 @@
+"""Showing a drill's card and the list of drills."""
+
+from bot.domain.pace import clock_text
+from bot.domain.standard_time import standard_s, touches
+from bot.errors import UserError
+from bot.replies.card import posted_card
+from bot.services.meant import drill_meant
+from bot.services.said import Said
+
+
+async def show_card(said: Said, label: str) -> None:
+    """Answer with the card of the drill named, or of the one that is live."""
+    meant = await drill_meant(said, label)
+    await said.answer(posted_card(said.phrases, meant.drill, said.house.seconds))
+
+
+async def list_drills(said: Said) -> None:
+    """Answer with every drill of the kitchen, a line each."""
+    every = [p.drill for p in await said.work.drills.every(said.kitchen.room_id) if not p.retired]
+    if not every:
+        raise UserError("drills-none")
+    lines = [
+        said.phrases(
+            "drill-line",
+            label=drill.label,
+            name=drill.wording.name,
+            plates=drill.set_up.plates,
+            touches=touches(drill.spec),
+            standard=clock_text(standard_s(drill.spec, drill.set_up, said.house.seconds)),
+        )
+        for drill in every
+    ]
+    await said.answer("\n".join(lines))

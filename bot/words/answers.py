@@ -1,0 +1,135 @@
+"""The answer to a question that is open with somebody: each kind of question knows which words answer it."""
+
+from collections.abc import Awaitable, Callable
+from dataclasses import replace
+
+from bot.domain.run import Sent
+from bot.services import identity_choice, mates, people
+from bot.services.lines import Line, as_said_then
+from bot.services.ports.records import Question, QuestionKind
+from bot.services.said import Said
+from bot.services.submit import take_lines
+from bot.words.submission import lone_clock, read_answer
+
+YES = frozenset({"yes", "y", "yes please", "yes."})
+NO = frozenset({"no", "n", "no.", "no thanks"})
+
+Answers = Callable[[Said, Question], Awaitable[bool]]
+"""Whether the words answered the question; if they did, what follows has been done."""
+
+
+async def answer_open_question(said: Said) -> bool:
+    """Try what was said on the questions open with the person, the newest first."""
+    for question in await said.work.questions.open(said.user_id, said.now):
+        if question.room_id == said.kitchen.room_id and await _ANSWERS[question.kind](said, question):
+            return True
+    return False
+
+
+async def _count(said: Said, question: Question) -> bool:
+    answer = read_answer(said.text)
+    if answer is None:
+        return False
+    await _submit_held(said, question, lambda sent: _with_count(sent, answer))
+    return True
+
+
+def _with_count(sent: Sent, answer: Sent) -> Sent:
+    return replace(
+        sent,
+        accepted=answer.accepted,
+        plates=answer.plates,
+        all_good=answer.all_good,
+        redo=answer.redo,
+        left=answer.left,
+        rebuilt=answer.rebuilt or sent.rebuilt,
+        fixed=answer.fixed or sent.fixed,
+        reasons=(*sent.reasons, *answer.reasons),
+    )
+
+
+async def _left(said: Said, question: Question) -> bool:
+    """Yes: the plates not spoken of were left unbuilt. A count: that one instead."""
+    if not _is(said, YES):
+        return await _count(said, question)
+    await _submit_held(said, question, lambda sent: sent)
+    return True
+
+
+async def _sure(said: Said, question: Question) -> bool:
+    if _is(said, YES):
+        await _submit_held(said, question, lambda sent: sent)
+        return True
+    again = lone_clock(said.text)
+    if again is None:
+        return False
+    await _submit_held(said, question, lambda sent: replace(sent, clock_s=again.clock_s))
+    return True
+
+
+async def _again(said: Said, question: Question) -> bool:
+    if not (_is(said, YES) or _is(said, {"again"})):
+        return False
+    await _submit_held(said, question, lambda sent: sent)
+    return True
+
+
+async def _mate(said: Said, question: Question) -> bool:
+    if not (_is(said, YES) or _is(said, NO)):
+        return False
+    await said.work.questions.close(question.id)
+    await (mates.take_on if _is(said, YES) else mates.decline)(said, question.about)
+    return True
+
+
+async def _join(said: Said, question: Question) -> bool:
+    """Yes counts the person in and takes what was held, as of when it was sent."""
+    if not _is(said, YES) and not _is(said, {"join", "!join"}):
+        return False
+    await said.work.questions.close(question.id)
+    await people.join(said)
+    for held in question.held:
+        await take_lines(as_said_then(said, held), [Line(held.line, held.sent)])
+    return True
+
+
+async def _identity(said: Said, question: Question) -> bool:
+    choice = _CHOICES.get(_plain(said))
+    if choice is None:
+        return False
+    await choice(said, question)
+    await said.work.questions.close(question.id)
+    return True
+
+
+_CHOICES: dict[str, Callable[[Said, Question], Awaitable[None]]] = {
+    "a": identity_choice.only_written_wrong,
+    "b": identity_choice.new_from_now,
+    "c": identity_choice.leave_until_next_week,
+}
+
+_ANSWERS: dict[QuestionKind, Answers] = {
+    "count": _count,
+    "left": _left,
+    "sure": _sure,
+    "again": _again,
+    "mate": _mate,
+    "join": _join,
+    "identity": _identity,
+}
+
+
+async def _submit_held(said: Said, question: Question, completed: Callable[[Sent], Sent]) -> None:
+    """Take the held line with the answer filled in, this doubt and any settled before it settled."""
+    await said.work.questions.close(question.id)
+    for held in question.held:
+        line = Line(held.line, completed(held.sent), held.settled | {question.kind})
+        await take_lines(as_said_then(said, held), [line])
+
+
+def _is(said: Said, words: frozenset[str] | set[str]) -> bool:
+    return _plain(said) in words
+
+
+def _plain(said: Said) -> str:
+    return " ".join(said.text.casefold().split())

@@ -1,0 +1,99 @@
+"""The chef's words about when: post, skip, hold, close, zone, dayturn, replies."""
+
+import re
+from datetime import time
+
+from bot.errors import UserError
+from bot.services import kitchen_settings, scheduling
+from bot.services.said import Said
+from bot.services.scheduling import Slot
+from bot.words.registry import Word
+
+_WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+_WEEKDAY = re.compile(r"(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?", re.IGNORECASE)
+_TIME = re.compile(r"([01]?\d|2[0-3])[:.]([0-5]\d)")
+_LABEL = re.compile(r"\d{1,4}[A-Za-z]{0,2}")
+
+
+async def _post(said: Said, rest: str) -> None:
+    """``post``, ``post now 6``, ``post 6 mon 15:00``, ``post 1 tue 14:30`` (moves), ``post 1 off``."""
+    parts = rest.split()
+    match [part.casefold() for part in parts]:
+        case []:
+            await scheduling.list_schedules(said)
+        case ["now"]:
+            await scheduling.post_now(said)
+        case ["now", label] | [label, "now"]:
+            await scheduling.post_now(said, label)
+        case ["off"]:
+            await scheduling.cancel(said, None)
+        case [nth, "off"]:
+            await scheduling.cancel(said, _whole(nth))
+        case ["move", nth, day, at]:
+            await scheduling.move(said, _whole(nth), Slot(_weekday(day), read_time(at, "post-when")))
+        case [day, at]:
+            await scheduling.set_schedule(said, Slot(_weekday(day), read_time(at, "post-when")))
+        case [label, day, at] if _LABEL.fullmatch(label):
+            await scheduling.set_schedule(said, Slot(_weekday(day), read_time(at, "post-when")), label)
+        case _:
+            raise UserError("post-when")
+
+
+async def _skip(said: Said, rest: str) -> None:
+    await scheduling.skip(said, _whole(rest) if rest else None)
+
+
+async def _hold(said: Said, rest: str) -> None:
+    await scheduling.hold_posting(said, _whole(rest) if rest else None)
+
+
+async def _close(said: Said, label: str) -> None:
+    await scheduling.close_now(said, label)
+
+
+async def _zone(said: Said, name: str) -> None:
+    await kitchen_settings.set_zone(said, name)
+
+
+async def _dayturn(said: Said, rest: str) -> None:
+    await kitchen_settings.set_day_turn(said, read_time(rest, "which-time"))
+
+
+async def _replies(said: Said, rest: str) -> None:
+    match rest.casefold():
+        case "full" | "short" as length:
+            await kitchen_settings.set_replies(said, length)
+        case _:
+            raise UserError("which-replies")
+
+
+def read_time(text: str, problem: str) -> time:
+    """A wall time like ``15:00``; a UserError of this key otherwise."""
+    found = _TIME.fullmatch(text.strip())
+    if not found:
+        raise UserError(problem)
+    return time(int(found[1]), int(found[2]))
+
+
+def _weekday(text: str) -> int:
+    found = _WEEKDAY.fullmatch(text)
+    if not found:
+        raise UserError("post-when")
+    return _WEEKDAYS.index(found[1].casefold())
+
+
+def _whole(text: str) -> int:
+    if not text.isdecimal() or len(text) > 4:
+        raise UserError("post-when")
+    return int(text)
+
+
+WORDS = (
+    Word("post", _post, chef=True),
+    Word("skip", _skip, chef=True),
+    Word("hold", _hold, chef=True),
+    Word("close", _close, chef=True),
+    Word("zone", _zone, chef=True),
+    Word("dayturn", _dayturn, chef=True),
+    Word("replies", _replies, chef=True),
+)
