@@ -1,0 +1,80 @@
+"""Drills as posted, and the boards frozen when their week closed."""
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Select, String, cast, func, literal, select
+
+from bot.services.ports.records import FrozenBoard, LiveDrill
+from bot.storage.repository import Repository, columns_of, values_of
+from bot.storage.tables import frozen_boards, live_drills, outbox
+
+_LIVE = select(*columns_of(live_drills, LiveDrill))
+
+
+class Lives(Repository):
+    """Keeps the postings."""
+
+    async def save_live(self, live: LiveDrill) -> LiveDrill:
+        """Store a posting, new or changed."""
+        return await self._save(live_drills, live)
+
+    async def live(self, live_id: int) -> LiveDrill | None:
+        """By stored id."""
+        return await self._newest_live(_LIVE.where(live_drills.c.id == live_id))
+
+    async def live_in(self, room_id: str) -> list[LiveDrill]:
+        """The postings of this room not yet closed, the newest first."""
+        unclosed = _LIVE.where(live_drills.c.room_id == room_id, live_drills.c.closed_at.is_(None))
+        return await self._lives(unclosed.order_by(live_drills.c.id.desc()))
+
+    async def last_live(self, room_id: str) -> LiveDrill | None:
+        """The newest posting, closed or not."""
+        return await self._newest_live(_LIVE.where(live_drills.c.room_id == room_id))
+
+    async def live_by_root(self, room_id: str, event_id: str) -> LiveDrill | None:
+        """The posting whose thread this is: its root is the event, or the outbox row that became it."""
+        sent_as = select(literal("outbox:").concat(cast(outbox.c.id, String))).where(outbox.c.event_id == event_id)
+        is_root = (live_drills.c.root == event_id) | live_drills.c.root.in_(sent_as)
+        return await self._newest_live(_LIVE.where(live_drills.c.room_id == room_id, is_root))
+
+    async def live_for(self, room_id: str, set_up_id: int, week: str) -> LiveDrill | None:
+        """The posting of this set-up in this kitchen week, closed or not."""
+        this = (
+            (live_drills.c.room_id == room_id) & (live_drills.c.set_up_id == set_up_id) & (live_drills.c.week == week)
+        )
+        return await self._newest_live(_LIVE.where(this))
+
+    async def to_close(self, now: datetime) -> list[LiveDrill]:
+        """Postings not closed whose closing time has come, the first to close first."""
+        # An unclosed board is never announced: said here too because the index begins with it.
+        due = ~live_drills.c.announced & live_drills.c.closed_at.is_(None) & (live_drills.c.closes_at <= now)
+        return await self._lives(_LIVE.where(due).order_by(live_drills.c.closes_at, live_drills.c.id))
+
+    async def to_announce(self) -> list[LiveDrill]:
+        """Postings closed and not yet announced, the first closed first."""
+        untold = _LIVE.where(~live_drills.c.announced, live_drills.c.closed_at.is_not(None))
+        return await self._lives(untold.order_by(live_drills.c.closed_at, live_drills.c.id))
+
+    async def first_closing(self, room_id: str) -> datetime | None:
+        """When the kitchen's first board was closed; None before that."""
+        first: datetime | None = await self._value(
+            select(func.min(live_drills.c.closed_at)).where(live_drills.c.room_id == room_id)
+        )
+        return first
+
+    async def freeze(self, board: FrozenBoard) -> None:
+        """Keep a closed board."""
+        await self._put(frozen_boards, **values_of(frozen_boards, board))
+
+    async def frozen(self, live_id: int) -> list[FrozenBoard]:
+        """The boards kept at the closing of this posting, by kind."""
+        kept = select(frozen_boards).where(frozen_boards.c.live_id == live_id).order_by(frozen_boards.c.kind)
+        return [FrozenBoard(**row) for row in await self._all(kept)]
+
+    async def _newest_live(self, query: Select[Any]) -> LiveDrill | None:
+        found = await self._lives(query.order_by(live_drills.c.id.desc()).limit(1))
+        return found[0] if found else None
+
+    async def _lives(self, query: Select[Any]) -> list[LiveDrill]:
+        return [LiveDrill(**row) for row in await self._all(query)]

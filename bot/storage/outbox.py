@@ -1,0 +1,175 @@
+"""The outbox: every message once, under a transaction id that never changes, first come first served in its lane.
+
+A row waits, is leased to whoever tries it, and ends as sent or dead; one that another message absorbed is merged until
+that one is sent. Its words go when it no longer needs them. ``lease_until`` is the moment before which nobody tries it:
+the end of a lease, or of the rest after a failed attempt.
+"""
+
+import hashlib
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+
+from sqlalchemy import ColumnElement, FromClause, Select, exists, func, literal, or_, select, update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from bot.services.ports.messages import Cause, EventRef, Outgoing, Waiting
+from bot.storage.columns import Moment
+from bot.storage.repository import Repository
+from bot.storage.tables import OPEN, outbox
+
+_OURS = "outbox:"
+_EVENT_TYPES = {"reaction": "m.reaction", "pin": "m.room.pinned_events"}
+
+
+class SqlOutbox(Repository):
+    """Everything that goes to a room, once each, in lane order."""
+
+    def __init__(self, connection: AsyncConnection, lease: timedelta) -> None:
+        super().__init__(connection)
+        self._lease = lease
+
+    async def add(self, note: Outgoing, cause: Cause, part: int) -> EventRef:
+        """Keep a message to be sent; the same cause and part again changes nothing and gives the first reference."""
+        await self._insert_or_ignore(
+            outbox,
+            lane=lane_of(note),
+            schedule_id=cause.schedule_id,
+            slot=cause.slot,
+            part=part,
+            event_type=event_type_of(note),
+            content=note,
+            txn_id=transaction_id(note, cause, part),
+            state="waiting",
+            attempts=0,
+            cause_event_id=cause.event_id,
+            revision=None if cause.event_id is None else cause.revision,
+        )
+        return _ref(await self._value(select(outbox.c.id).where(*_said_for(cause, part))))
+
+    async def lanes(self, now: datetime) -> list[str]:
+        """Lanes whose head of line may be tried now, the longest waiting first."""
+        free = select(outbox.c.lane).where(outbox.c.id.in_(_heads()), _may_be_tried(now)).order_by(outbox.c.id)
+        return [row["lane"] for row in await self._all(free)]
+
+    async def next_try_at(self) -> datetime | None:
+        """The earliest moment at which a lane that is waiting may be tried."""
+        earliest: datetime | None = await self._value(
+            select(func.min(outbox.c.lease_until)).where(outbox.c.id.in_(_heads()))
+        )
+        return earliest
+
+    async def head(self, lane: str, most: int) -> list[Waiting]:
+        """The first rows of the lane in order; one tried before comes alone, for what it says is settled."""
+        line = select(outbox).where(outbox.c.lane == lane, _is_open(outbox)).order_by(outbox.c.id).limit(most)
+        rows = await self._all(line)
+        return [
+            Waiting(
+                id=row["id"],
+                lane=row["lane"],
+                txn_id=row["txn_id"],
+                note=row["content"],
+                attempts=row["attempts"],
+                first_try_at_s=row["first_try"].timestamp() if row["first_try"] else None,
+            )
+            for row in (rows[:1] if rows and rows[0]["first_try"] else rows)
+        ]
+
+    async def lease(self, head: int, absorbed: Sequence[int], note: Outgoing, now: datetime) -> bool:
+        """Mark the head as being tried, with its content as it will be sent, and the rows that it absorbs.
+
+        False, and nothing is changed, if it is no longer the head of its lane or somebody else is trying it.
+        """
+        leased = await self._do(
+            update(outbox)
+            .where(outbox.c.id == head, _is_open(outbox), _may_be_tried(now), ~_has_one_before_it())
+            .values(
+                state="leased",
+                content=note,
+                lease_until=now + self._lease,
+                first_try=func.coalesce(outbox.c.first_try, literal(now, Moment)),
+            )
+        )
+        if leased and absorbed:
+            merged = {"state": "merged", "head_id": head, "content": None}
+            await self._do(update(outbox).where(outbox.c.id.in_(absorbed), _is_open(outbox)).values(merged))
+        return leased == 1
+
+    async def sent(self, row: int, event_id: str) -> None:
+        """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""
+        await self._end(row, state="sent", event_id=event_id)
+
+    async def postpone(self, row: int, until: datetime, problem: str) -> None:
+        """Count a failed attempt; its lane waits until then."""
+        values = {"state": "waiting", "attempts": outbox.c.attempts + 1, "lease_until": until, "problem": problem}
+        await self._do(update(outbox).where(outbox.c.id == row).values(values))
+
+    async def bury(self, row: int, problem: str) -> None:
+        """Mark as dead: never tried again, never in the way of the next; what it absorbed goes with it."""
+        await self._end(row, state="dead", problem=problem)
+
+    async def _end(self, row: int, **values: str) -> None:
+        with_absorbed = or_(outbox.c.id == row, outbox.c.head_id == row)
+        await self._do(update(outbox).where(with_absorbed).values(content=None, lease_until=None, **values))
+
+    async def event_of(self, ref: EventRef) -> str | None:
+        """The event id behind a reference; None while unsent or dead."""
+        if not ref.startswith(_OURS):
+            return ref
+        row = int(ref.removeprefix(_OURS))
+        event_id: str | None = await self._value(select(outbox.c.event_id).where(outbox.c.id == row))
+        return event_id
+
+    async def ref_of(self, event_id: str) -> EventRef | None:
+        """The outbox reference of one of our own events; None if it is not ours."""
+        ours = await self._value(select(func.min(outbox.c.id)).where(outbox.c.event_id == event_id))
+        return None if ours is None else _ref(ours)
+
+
+def lane_of(note: Outgoing) -> str:
+    """A room, a person, or a room's reactions, which need not wait for its messages."""
+    return f"{note.to}#ack" if note.style == "reaction" else note.to
+
+
+def event_type_of(note: Outgoing) -> str:
+    """What the message is called on the wire."""
+    return _EVENT_TYPES.get(note.style, "m.room.message")
+
+
+def transaction_id(note: Outgoing, cause: Cause, part: int) -> str:
+    """The same for the same saying, different for every other.
+
+    The event type is in it because servers leave it out of their own key: the same id on a reaction and a message in
+    one room would make the second vanish.
+    """
+    if cause.schedule_id is not None:
+        said = [cause.schedule_id, cause.slot, part, note.to, event_type_of(note)]
+    else:
+        said = [cause.event_id, part, note.to, event_type_of(note), cause.revision]
+    return hashlib.sha256("|".join(map(str, said)).encode()).hexdigest()[:32]
+
+
+def _ref(row: int) -> EventRef:
+    return EventRef(f"{_OURS}{row}")
+
+
+def _said_for(cause: Cause, part: int) -> list[ColumnElement[bool]]:
+    if cause.schedule_id is not None:
+        return [outbox.c.schedule_id == cause.schedule_id, outbox.c.slot == cause.slot, outbox.c.part == part]
+    return [outbox.c.cause_event_id == cause.event_id, outbox.c.part == part, outbox.c.revision == cause.revision]
+
+
+def _is_open(rows: FromClause) -> ColumnElement[bool]:
+    return rows.c.state.in_(OPEN)
+
+
+def _may_be_tried(now: datetime) -> ColumnElement[bool]:
+    return or_(outbox.c.lease_until.is_(None), outbox.c.lease_until <= now)
+
+
+def _heads() -> Select[int]:
+    return select(func.min(outbox.c.id)).where(_is_open(outbox)).group_by(outbox.c.lane)
+
+
+def _has_one_before_it() -> ColumnElement[bool]:
+    before = outbox.alias("before")
+    return exists().where(before.c.lane == outbox.c.lane, before.c.id < outbox.c.id, _is_open(before))
