@@ -1,9 +1,15 @@
-"""A drill as written: the spec (what the plate is), the set-up (how it is laid out) and the wording (how it is told)."""
+"""A drill as written: the spec (what the plate is), the set-up (how it is laid out), the wording (how it is told)."""
 
 from dataclasses import dataclass
 from decimal import Decimal
 
 from bot.domain.techniques import StandIn
+from bot.errors import UserError
+
+MOST_PLATES = 60
+MOST_ROWS = 2
+SMALLEST_WAVE = 2
+"""What one bench of practice holds, and how deep a cook reaches from one side (common practice, no source)."""
 
 
 @dataclass(frozen=True)
@@ -86,3 +92,23 @@ class Drill:
     def label(self) -> str:
         """``6``, or ``6B`` where the spec has more than one set-up."""
         return str(self.number) if self.only_set_up else f"{self.number}{self.letter}"
+
+
+def laid_out(set_up: SetUp) -> SetUp:
+    """The same set-up, if it can be laid and reached; else a UserError says what to send instead."""
+    if not 1 <= set_up.plates <= MOST_PLATES:
+        raise UserError("plates-out-of-range", most=MOST_PLATES)
+    if not 1 <= set_up.rows <= MOST_ROWS:
+        raise UserError("rows-out-of-reach", most=MOST_ROWS)
+    if set_up.rows > set_up.plates:
+        raise UserError("more-rows-than-plates", rows=set_up.rows, plates=set_up.plates)
+    if set_up.working == "waves" and not SMALLEST_WAVE <= set_up.wave < set_up.plates:
+        raise UserError("waves-do-not-fit", plates=set_up.plates)
+    return set_up
+
+
+def table_cm(set_up: SetUp, plate_cm: float) -> tuple[float, float]:
+    """Length and depth that the pattern takes of a table worked from one side."""
+    along = set_up.columns * plate_cm + (set_up.columns - 1) * set_up.gap_cm + 2 * set_up.edge_cm
+    deep = set_up.edge_cm + set_up.rows * plate_cm + (set_up.rows - 1) * set_up.gap_cm
+    return along, deep

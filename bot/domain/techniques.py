@@ -1,5 +1,7 @@
 """Techniques and the standard seconds that a steady, competent cook needs for one touch of each."""
 
+import difflib
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
@@ -14,7 +16,8 @@ class Technique:
 
     ``seconds`` is the standard time of one touch; ``tool`` and ``stand_in`` are what a step uses when it names none;
     ``pieces_a_reach`` is 2 where both hands set at once; ``others`` are further spellings that are understood;
-    ``strains`` marks the techniques that tire the hand (three counted runs a day instead of five).
+    ``strains`` marks the techniques that tire the hand (three counted runs a day instead of five); ``cautions`` are
+    the keys of the warnings that go with it.
     """
 
     name: str
@@ -24,6 +27,7 @@ class Technique:
     pieces_a_reach: int = 1
     others: tuple[str, ...] = ()
     strains: bool = False
+    cautions: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -35,3 +39,21 @@ class Seconds:
     column_s: float = 0.7
     start_stop_s: float = 3.0
     change_plate_s: float = 10.0
+
+
+def find_technique(seconds: Seconds, words: str) -> Technique | None:
+    """The technique that these words name, in any case, word order and number; None where they name none."""
+    wanted = _gist(words)
+    return next((t for t in seconds.techniques.values() if wanted in map(_gist, (t.name, *t.others))), None)
+
+
+def near_techniques(seconds: Seconds, words: str, most: int = 3) -> list[str]:
+    """Names of the techniques spelt most like these words, the nearest first; empty where none is at all like them."""
+    spelt = {said.casefold(): t.name for t in seconds.techniques.values() for said in (t.name, *t.others)}
+    close = difflib.get_close_matches(words.casefold(), spelt, n=len(spelt), cutoff=0.5)
+    return list(dict.fromkeys(spelt[said] for said in close))[:most]
+
+
+def _gist(words: str) -> tuple[str, ...]:
+    """What is compared: the words without case, order, punctuation or a plural's s."""
+    return tuple(sorted(re.sub(r"(?<=..)s$", "", word) for word in re.findall(r"\w+", words.casefold())))
