@@ -19,9 +19,9 @@ class Phrases:
 
     def __call__(self, key: str, **values: str | int | float) -> str:
         """The sentence; a KeyError for a key that the catalogue lacks, a ValueError for a place left unfilled."""
-        if not self._bundle.has_message(key):
+        pattern = self._bundle.get_message(key).value if self._bundle.has_message(key) else None
+        if pattern is None:
             raise KeyError(key)
-        pattern = self._bundle.get_message(key).value
         said, faults = self._bundle.format_pattern(pattern, values)
         if faults:
             raise ValueError(f"{key}: {faults}")

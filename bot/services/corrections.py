@@ -31,7 +31,7 @@ async def reread(said: Said, lines: Sequence[Line]) -> None:
         return
     if any((run.sent_by or run.user_id) != said.user_id for run in runs.values()):
         return
-    before = await standing_of(said.work, list(runs.values()))
+    before = await standing_of(said.house, said.work, list(runs.values()))
     new_lines = []
     for line in lines:
         if line.number in runs:
@@ -40,7 +40,9 @@ async def reread(said: Said, lines: Sequence[Line]) -> None:
             new_lines.append(line)
     for number in runs.keys() - {line.number for line in lines}:
         await said.work.runs.save(replace(runs[number], status="void"))
-    await tell_changes(said.house, said.work, said.speaker, before, await standing_of(said.work, list(runs.values())))
+    await tell_changes(
+        said.house, said.work, said.speaker, before, await standing_of(said.house, said.work, list(runs.values()))
+    )
     if new_lines:
         await take_lines(said, new_lines)
 
@@ -84,10 +86,10 @@ async def take_back(house: House, work: UnitOfWork, speaker: Speaker, event: Red
     if await lower_hand(house, work, speaker, event.target):
         return
     runs = [run for run in await work.runs.of_event(event.target) if run.status in ("kept", "pending", "scrapped")]
-    before = await standing_of(work, runs)
+    before = await standing_of(house, work, runs)
     for run in runs:
         await work.runs.save(replace(run, status="void"))
-    await tell_changes(house, work, speaker, before, await standing_of(work, runs))
+    await tell_changes(house, work, speaker, before, await standing_of(house, work, runs))
     await work.questions.close_about(event.target)
     draft = await work.drills.draft_of_event(event.target)
     if draft:
@@ -113,9 +115,9 @@ async def undo(said: Said) -> None:
 
 
 async def _set_status(said: Said, run: Run, status: RunStatus) -> None:
-    before = await standing_of(said.work, [run])
+    before = await standing_of(said.house, said.work, [run])
     await said.work.runs.save(replace(run, status=status))
-    await tell_changes(said.house, said.work, said.speaker, before, await standing_of(said.work, [run]))
+    await tell_changes(said.house, said.work, said.speaker, before, await standing_of(said.house, said.work, [run]))
 
 
 def _local_time(said: Said, run: Run) -> str:

@@ -52,7 +52,7 @@ async def ask_which_way(said: Said, meant: Meant, changed: Drill) -> None:
 
 
 async def only_written_wrong(said: Said, question: Question) -> None:
-    """Everybody did it the new way: the drill is put right, its runs stand and are worked out again, the room is told."""
+    """Everybody did it the new way: the drill is put right, its runs are worked out again, the room is told."""
     draft, old = await _put_to_choice(said, question)
     if what_changed(old.drill, replace(draft.drill, number=old.drill.number)) != "spec":
         raise UserError("set-up-not-misspelt")
@@ -66,7 +66,7 @@ async def only_written_wrong(said: Said, question: Question) -> None:
             await said.work.runs.save(replace(run, result=result))
     await said.work.drills.drop_draft(draft.id)
     live = await said.work.drills.last_live(said.kitchen.room_id)
-    step = step_lines(draft.drill.spec)
+    step = step_lines(said.phrases, draft.drill.spec)
     text = said.phrases("spec-corrected", label=old.drill.label, steps="\n".join(step))
     await said.speaker.notice(said.kitchen.room_id, text, thread=live.root if live else None)
 

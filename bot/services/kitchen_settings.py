@@ -4,13 +4,13 @@ from dataclasses import replace
 from datetime import time
 from typing import Literal
 
-from bot.domain.kitchen_day import known_zone
+from bot.domain.kitchen_day import check_zone
 from bot.services.said import Said
 
 
 async def set_zone(said: Said, name: str) -> None:
     """Read and show times in this IANA time zone, and move the weekly postings with it."""
-    zone = known_zone(name)
+    zone = check_zone(name)
     await said.work.kitchens.save(replace(said.kitchen, zone=zone))
     for schedule in await said.work.schedules.of(said.kitchen.room_id):
         await said.work.schedules.save(replace(schedule, zone=zone, version=schedule.version + 1))

@@ -46,3 +46,11 @@ async def take_on(said: Said, event_id: str) -> None:
         if run.status == "pending" and run.user_id == said.user_id:
             await said.work.runs.save(replace(run, status="kept"))
     await said.answer(said.phrases("kept-for-mate", name=said.name))
+
+
+async def decline(said: Said, event_id: str) -> None:
+    """The mate said no: what waits under this message is void."""
+    for run in await said.work.runs.of_event(event_id):
+        if run.status == "pending" and run.user_id == said.user_id:
+            await said.work.runs.save(replace(run, status="void"))
+    await said.answer(said.phrases("not-for-mate"))

@@ -71,6 +71,4 @@ async def mate_named(said: Said, typed: str) -> Member:
 
 async def _member(said: Said) -> Member:
     known = await said.work.kitchens.member(said.kitchen.room_id, said.user_id)
-    return known or Member(
-        room_id=said.kitchen.room_id, user_id=said.user_id, name=said.display_name, state="join"
-    )
+    return known or Member(room_id=said.kitchen.room_id, user_id=said.user_id, name=said.display_name, state="join")

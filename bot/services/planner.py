@@ -6,7 +6,7 @@ Each slot is claimed and its messages stored in one transaction, so that a drill
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from bot.domain.kitchen_day import quiet_until, slot_due, week_of
+from bot.domain.kitchen_day import next_slot, quiet_until, slot_due, week_of
 from bot.services.closing import announce_closing, close_board
 from bot.services.house import House
 from bot.services.ports.messages import Cause
@@ -37,6 +37,18 @@ class Planner:
         async with self._storage.begin() as work:
             await work.questions.lapse(self._house.clock())
         self._wake_sender()
+
+    async def next_moment(self) -> datetime | None:
+        """The next moment at which a tick would find something due; None where nothing is planned."""
+        now = self._house.clock()
+        async with self._storage.begin() as work:
+            moments = [
+                when
+                for kitchen in await work.kitchens.all()
+                for when in await _moments_of(work, kitchen, now)
+                if when > now
+            ]
+        return min(moments, default=None)
 
     async def _look_at(self, schedule: Schedule) -> None:
         for week in _weeks_in_question(schedule, self._house.clock()):
@@ -77,6 +89,14 @@ class Planner:
                 await close_board(self._house, work, live)
             for live in await work.drills.to_announce():
                 await announce_closing(self._house, work, live)
+
+
+async def _moments_of(work: UnitOfWork, kitchen: Kitchen, now: datetime) -> list[datetime]:
+    """When this kitchen's next posts are due, its live drills end, and its quiet hours are over."""
+    slots = [next_slot(s.weekday, s.at, s.zone, now).due_utc for s in await work.schedules.of(kitchen.room_id)]
+    ends = [live.closes_at for live in await work.drills.live_in(kitchen.room_id)]
+    civil = quiet_until(now, kitchen.zone, kitchen.quiet_from, kitchen.quiet_to)
+    return [*slots, *ends, *([civil] if civil else [])]
 
 
 def _weeks_in_question(schedule: Schedule, now: datetime) -> tuple[str, str]:

@@ -34,7 +34,9 @@ async def post_drill(
             drill=published.drill,
             week=week,
             posted_at=house.clock(),
-            closes_at=week_closes(date.fromisocalendar(int(week[:4]), int(week[6:]), 1), kitchen.zone, kitchen.day_turn),
+            closes_at=week_closes(
+                date.fromisocalendar(int(week[:4]), int(week[6:]), 1), kitchen.zone, kitchen.day_turn
+            ),
             root=root,
         )
     )

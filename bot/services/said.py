@@ -10,14 +10,15 @@ from bot.services.house import House
 from bot.services.ports.messages import EventRef
 from bot.services.ports.records import Kitchen, LiveDrill
 from bot.services.ports.world import UnitOfWork
-from bot.services.speaker import Speaker
+from bot.services.speaker import NONE, Figures, Speaker
 
 
 @dataclass(frozen=True, kw_only=True)
 class Said:
     """One message as the services see it.
 
-    ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``arrived`` is its place in stream order.
+    ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``arrived`` is its
+    place in stream order.
     """
 
     house: House
@@ -55,19 +56,19 @@ class Said:
         """Whether the person directs this kitchen, which its own room decides and never a private one."""
         return await is_chef(self.house, self.work, self.kitchen.room_id, self.user_id)
 
-    async def answer(self, text: str, live: LiveDrill | None = None) -> None:
+    async def answer(self, text: str, live: LiveDrill | None = None, figures: Figures = NONE) -> None:
         """Answer where it was said; in the room, in the thread of ``live`` or the thread it was said in."""
         if self.private:
-            await self.tell(text)
+            await self.tell(text, figures)
             return
         thread = live.root if live else (EventRef(self.thread) if self.thread else None)
         await self.speaker.notice(
-            self.room_id, text, thread=thread, reply_to=EventRef(self.event_id), about=self.name
+            self.room_id, text, thread=thread, reply_to=EventRef(self.event_id), about=self.name, figures=figures
         )
 
-    async def tell(self, text: str) -> None:
+    async def tell(self, text: str, figures: Figures = NONE) -> None:
         """Answer in the private room of two."""
-        await self.speaker.tell(self.user_id, text)
+        await self.speaker.tell(self.user_id, text, figures)
 
     async def noted(self) -> None:
         """Acknowledge with the memo pad."""

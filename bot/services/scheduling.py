@@ -1,7 +1,7 @@
 """The chef's weekly postings: set, listed, moved, skipped, held and cancelled; and a drill posted or closed by hand."""
 
 from dataclasses import dataclass, replace
-from datetime import datetime, time, timedelta
+from datetime import datetime, time
 from zoneinfo import ZoneInfo
 
 from bot.domain.kitchen_day import next_slot, week_of
@@ -64,10 +64,10 @@ async def cancel(said: Said, nth: int | None) -> None:
 async def skip(said: Said, nth: int | None) -> None:
     """Leave out the next posting of the nth schedule, or of the only one."""
     schedule = await _nth(said, nth)
-    due = _next_due(schedule, said.now)
-    week = week_of(due.astimezone(ZoneInfo(schedule.zone)).date())
-    await said.work.schedules.save(replace(schedule, skip_slot=week, version=schedule.version + 1))
-    await said.answer(said.phrases("skipping", day=_day(said, due), after=_day(said, due + timedelta(days=7))))
+    left_out = next_slot(schedule.weekday, schedule.at, schedule.zone, said.now)
+    after = next_slot(schedule.weekday, schedule.at, schedule.zone, left_out.due_utc)
+    await said.work.schedules.save(replace(schedule, skip_slot=left_out.week, version=schedule.version + 1))
+    await said.answer(said.phrases("skipping", day=_day(said, left_out.due_utc), after=_day(said, after.due_utc)))
 
 
 async def hold_posting(said: Said, nth: int | None) -> None:
@@ -137,7 +137,11 @@ def _moved(said: Said, schedule: Schedule, slot: Slot) -> Schedule:
 
 
 def _next_due(schedule: Schedule, now: datetime) -> datetime:
-    return next_slot(schedule.weekday, schedule.at, schedule.zone, after=now)[1]
+    """When it posts next, the week left out passed over."""
+    slot = next_slot(schedule.weekday, schedule.at, schedule.zone, now)
+    if slot.week == schedule.skip_slot:
+        slot = next_slot(schedule.weekday, schedule.at, schedule.zone, slot.due_utc)
+    return slot.due_utc
 
 
 def _day(said: Said, when: datetime) -> str:
@@ -146,9 +150,7 @@ def _day(said: Said, when: datetime) -> str:
 
 
 def _when(said: Said, schedule: Schedule) -> str:
-    return said.phrases(
-        "weekly-at", weekday=said.phrases(f"weekday-{schedule.weekday + 1}"), at=f"{schedule.at:%H:%M}"
-    )
+    return said.phrases("weekly-at", weekday=said.phrases(f"weekday-{schedule.weekday + 1}"), at=f"{schedule.at:%H:%M}")
 
 
 def _typed(said: Said, schedule: Schedule) -> str:
@@ -160,6 +162,8 @@ def _typed(said: Said, schedule: Schedule) -> str:
 async def _described(said: Said, schedule: Schedule) -> str:
     published = await said.work.drills.get(schedule.set_up_id) if schedule.set_up_id else None
     drill = published.drill if published else None
-    what = said.phrases("drill-named", label=drill.label, name=drill.wording.name) if drill else said.phrases("the-newest")
+    what = (
+        said.phrases("drill-named", label=drill.label, name=drill.wording.name) if drill else said.phrases("the-newest")
+    )
     next_due = said.phrases("held") if schedule.hold else _day(said, _next_due(schedule, said.now))
     return said.phrases("schedule-line", when=_when(said, schedule), zone=schedule.zone, what=what, next=next_due)

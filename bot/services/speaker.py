@@ -1,10 +1,16 @@
 """The only way to say something: every message becomes an outbox row of the same transaction, counted by part."""
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
 from bot.replies.markup import to_html
-from bot.services.ports.messages import Cause, EventRef, Outgoing
+from bot.services.ports.messages import Cause, EventRef, Figure, Outgoing
 from bot.services.ports.world import UnitOfWork
 
 NOTED = "\N{MEMO}"
+
+Figures = Mapping[str, Figure]
+NONE: Figures = MappingProxyType({})
 
 
 class Speaker:
@@ -33,6 +39,7 @@ class Speaker:
         thread: EventRef | None = None,
         reply_to: EventRef | None = None,
         about: str = "",
+        figures: Figures = NONE,
     ) -> EventRef:
         """Say it quietly in the room, in a thread where one is given."""
         return await self.say(
@@ -44,12 +51,14 @@ class Speaker:
                 thread=thread,
                 reply_to=reply_to,
                 about=about,
+                figures=dict(figures),
             )
         )
 
-    async def tell(self, user_id: str, text: str) -> EventRef:
+    async def tell(self, user_id: str, text: str, figures: Figures = NONE) -> EventRef:
         """Say it in the private room of two with this person."""
-        return await self.say(Outgoing(to=user_id, style="text", text=text, html=to_html(text)))
+        note = Outgoing(to=user_id, style="text", text=text, html=to_html(text), figures=dict(figures))
+        return await self.say(note)
 
     async def noted(self, room_id: str, event_id: str) -> EventRef:
         """Put the memo pad on a message."""

@@ -3,14 +3,125 @@
 Taken before and after a change and compared, so that a correction says just what is different and nothing else.
 """
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from bot.domain.bests import Best, best_of
-from bot.replies.boards import board_lines
-from bot.replies.markup import plain_name
-from bot.services.boards import boards_of, judged
+from bot.domain.bests import Judged, best_of, usual_difference_s
+from bot.domain.pace import clock_text
+from bot.services.boards import boards_of, names_of, public_lines
 from bot.services.house import House
-from bot.services.ports.messages import EventRef
-from bot.services.ports.records import PublishedDrill, Run
+from bot.services.ports.records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
+
+Owner = tuple[str, int]
+"""A person's id and a set-up's id: a best belongs to both."""
+
+
+@dataclass(frozen=True)
+class Mark:
+    """A best as it stands; unwitnessed it is a first mark for its runner alone."""
+
+    run: Run
+    net_s: int
+    is_first: bool
+
+    @property
+    def witnessed(self) -> bool:
+        """Whether others may hear of it."""
+        return bool(self.run.witnesses)
+
+
+@dataclass(frozen=True)
+class Standing:
+    """The bests, and the lines of closed boards by posting, that some runs have a part in."""
+
+    marks: Mapping[Owner, Mark | None]
+    closed: Mapping[int, tuple[str, ...]]
+
+
+def judged(run: Run) -> Judged:
+    """What of a run decides on bests."""
+    count = run.result.count
+    return Judged(run.result.net_s, count.accepted, count.plates, run.result.kind, bool(run.witnesses))
+
+
+def mark_of(runs: Sequence[Run]) -> Mark | None:
+    """The best that stands after a cook's runs on a set-up; runs beyond the day's safe number are not looked at."""
+    looked_at = [run for run in runs if not run.over_limit]
+    best = best_of([judged(run) for run in looked_at])
+    return Mark(looked_at[best.nth], best.net_s, best.is_first_mark) if best else None
+
+
+async def standing_of(house: House, work: UnitOfWork, runs: Sequence[Run]) -> Standing:
+    """How the bests and closed boards stand in which these runs have a part."""
+    owners = dict.fromkeys((run.user_id, run.set_up_id) for run in runs)
+    marks = {owner: mark_of(await work.runs.on_set_up(*owner)) for owner in owners}
+    closed = {}
+    for live_id in {run.live_id for run in runs if run.live_id}:
+        live = await work.drills.live(live_id)
+        if live and live.announced:
+            boards = boards_of(await work.runs.on_board(live_id))
+            closed[live_id] = tuple(await public_lines(work, house.phrases, live, boards))
+    return Standing(marks, closed)
+
+
+async def tell_changes(house: House, work: UnitOfWork, speaker: Speaker, before: Standing, after: Standing) -> None:
+    """Say in the drill's thread which best is new, gone or another, and which closed board reads differently."""
+    for owner, mark in after.marks.items():
+        if mark != before.marks.get(owner):
+            await _tell_best(house, work, speaker, owner, before.marks.get(owner), mark)
+    for live_id, lines in after.closed.items():
+        if lines != before.closed.get(live_id):
+            await _tell_closed(house, work, speaker, live_id, lines)
+
+
+async def _tell_best(
+    house: House, work: UnitOfWork, speaker: Speaker, owner: Owner, was: Mark | None, now: Mark | None
+) -> None:
+    key = _change_of_best(was, now)
+    published = await work.drills.get(owner[1])
+    if key is None or published is None:
+        return
+    names = await names_of(work, published.room_id)
+    by_s = was.net_s - now.net_s if was and now else 0
+    text = house.phrases(
+        key,
+        name=names.get(owner[0], house.phrases("a-cook")),
+        drill=published.drill.wording.name,
+        time=clock_text(now.net_s) if now else "",
+        by=by_s,
+    )
+    live = await work.drills.last_live(published.room_id)
+    await speaker.notice(published.room_id, text, thread=live.root if live else None)
+    if key == "new-best":
+        await _tell_luck(house, work, speaker, owner, by_s)
+
+
+def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:
+    """The sentence that tells the change, None where others have nothing to hear."""
+    had, has = was is not None and was.witnessed, now is not None and now.witnessed
+    if now is None or not has:
+        return "best-gone" if had else None
+    if was is not None and now.net_s < was.net_s:
+        return "new-best"
+    if had and was is not None:
+        return "best-again" if now.net_s > was.net_s else None
+    return "first-mark" if now.is_first else "best-again"
+
+
+async def _tell_luck(house: House, work: UnitOfWork, speaker: Speaker, owner: Owner, by_s: int) -> None:
+    """In private, how much a new best may owe to luck, where there are runs enough to say."""
+    nets_s = [run.result.net_s for run in await work.runs.on_set_up(*owner) if run.result.net_s is not None]
+    usual = usual_difference_s(nets_s)
+    if usual:
+        await speaker.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual))
+
+
+async def _tell_closed(house: House, work: UnitOfWork, speaker: Speaker, live_id: int, lines: tuple[str, ...]) -> None:
+    live = await work.drills.live(live_id)
+    if live is None:
+        return
+    board = "\n".join(lines) or house.phrases("closed-no-board")
+    text = house.phrases("board-correction", drill=live.drill.wording.name, week=live.week, board=board)
+    await speaker.notice(live.room_id, text, thread=live.root)

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from bot.domain.run import Sent
 from bot.errors import UserError
 from bot.replies.results import rebuilt_hint, result_line
+from bot.replies.sums import figures_of_result
 from bot.services.doubts import raise_doubts
 from bot.services.lines import Line, ask_about
 from bot.services.mates import hold_for_mate, runner_of
@@ -61,7 +62,7 @@ async def acknowledge(said: Said, run: Run, meant: Meant, hints: Sequence[str] =
     """Answer for a run that was kept: the result and the charge in the drill's thread, a stopped run in private."""
     text = " ".join([result_line(said.phrases, run.result), *await remarks_on(said, run, meant), *hints])
     if run.result.kind == "stopped":
-        await said.tell(text)
+        await said.tell(text, figures_of_result(run.result))
     elif said.kitchen.replies == "full" or said.private:
-        await said.answer(text, meant.live)
+        await said.answer(text, meant.live, figures_of_result(run.result))
     await said.noted()

@@ -14,7 +14,8 @@ _SKIN_TONES = {chr(code) for code in range(0x1F3FB, 0x1F400)}
 
 def is_raised_hand(key: str) -> bool:
     """Whether the emoji is a raised hand, of any skin tone, with or without a variation selector or a person's sign."""
-    bare = "".join(c for c in key.split("\N{ZERO WIDTH JOINER}")[0] if c != _VARIATION and c not in _SKIN_TONES)
+    person, _, _ = key.partition("\N{ZERO WIDTH JOINER}")
+    bare = "".join(c for c in person if c != _VARIATION and c not in _SKIN_TONES)
     return bare in _HANDS
 
 
@@ -23,9 +24,9 @@ async def raise_hand(house: House, work: UnitOfWork, speaker: Speaker, event: Re
     runs = [run for run in await work.runs.of_event(event.target) if run.status == "kept"]
     if not is_raised_hand(event.key) or not runs or not all(may_witness(event.sender, run) for run in runs):
         return
-    before = await standing_of(work, runs)
+    before = await standing_of(house, work, runs)
     if await work.runs.raise_hand(event.target, event.sender, event.event_id):
-        await tell_changes(house, work, speaker, before, await standing_of(work, runs))
+        await tell_changes(house, work, speaker, before, await standing_of(house, work, runs))
 
 
 async def lower_hand(house: House, work: UnitOfWork, speaker: Speaker, reaction_id: str) -> bool:
@@ -33,9 +34,9 @@ async def lower_hand(house: House, work: UnitOfWork, speaker: Speaker, reaction_
     witnessed = await work.runs.witnessed_by(reaction_id)
     if not witnessed:
         return False
-    before = await standing_of(work, witnessed)
+    before = await standing_of(house, work, witnessed)
     await work.runs.lower_hand(reaction_id)
-    await tell_changes(house, work, speaker, before, await standing_of(work, witnessed))
+    await tell_changes(house, work, speaker, before, await standing_of(house, work, witnessed))
     return True
 
 

@@ -18,7 +18,7 @@ async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runne
     if sent.clock_s is None:
         raise UserError("clock-missing")
     spec, set_up = meant.drill.spec, meant.drill.set_up
-    count = read_count(sent, set_up.plates)
+    count = read_count(sent, set_up.plates, meant.drill.label)
     kitchen = said.kitchen
     when = ran_at(said.sent_at, sent.at, sent.yesterday, kitchen.zone, kitchen.day_turn)
     day = kitchen_day(when, kitchen.zone, kitchen.day_turn)

@@ -29,8 +29,8 @@ async def _trend(said: Said, label: str) -> None:
     await own.tell_trend(said, label)
 
 
-async def _why(said: Said, label: str) -> None:
-    await own.tell_why(said, label)
+async def _why(said: Said, _: str) -> None:
+    await own.tell_why(said)
 
 
 WORDS = (

@@ -12,29 +12,22 @@ from bot.words.registry import Word
 _WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 _WEEKDAY = re.compile(r"(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?", re.IGNORECASE)
 _TIME = re.compile(r"([01]?\d|2[0-3])[:.]([0-5]\d)")
-_LABEL = re.compile(r"\d{1,4}[A-Za-z]{0,2}")
+_NTH = re.compile(r"[0-9]{1,3}")
 
 
 async def _post(said: Said, rest: str) -> None:
-    """``post``, ``post now 6``, ``post 6 mon 15:00``, ``post 1 tue 14:30`` (moves), ``post 1 off``."""
-    parts = rest.split()
-    match [part.casefold() for part in parts]:
+    """``post``, ``post now 6``, ``post 6 mon 15:00``, ``post move 1 tue 14:30``, ``post 1 off``."""
+    match rest.casefold().split():
         case []:
             await scheduling.list_schedules(said)
-        case ["now"]:
-            await scheduling.post_now(said)
-        case ["now", label] | [label, "now"]:
-            await scheduling.post_now(said, label)
-        case ["off"]:
-            await scheduling.cancel(said, None)
-        case [nth, "off"]:
-            await scheduling.cancel(said, _whole(nth))
+        case ["now", *label] if len(label) <= 1:
+            await scheduling.post_now(said, *label)
+        case [*nth, "off"] if len(nth) <= 1:
+            await scheduling.cancel(said, _whole(nth[0]) if nth else None)
         case ["move", nth, day, at]:
-            await scheduling.move(said, _whole(nth), Slot(_weekday(day), read_time(at, "post-when")))
-        case [day, at]:
-            await scheduling.set_schedule(said, Slot(_weekday(day), read_time(at, "post-when")))
-        case [label, day, at] if _LABEL.fullmatch(label):
-            await scheduling.set_schedule(said, Slot(_weekday(day), read_time(at, "post-when")), label)
+            await scheduling.move(said, _whole(nth), _slot(day, at))
+        case [*label, day, at] if len(label) <= 1:
+            await scheduling.set_schedule(said, _slot(day, at), *label)
         case _:
             raise UserError("post-when")
 
@@ -75,15 +68,16 @@ def read_time(text: str, problem: str) -> time:
     return time(int(found[1]), int(found[2]))
 
 
-def _weekday(text: str) -> int:
-    found = _WEEKDAY.fullmatch(text)
+def _slot(day: str, at: str) -> Slot:
+    found = _WEEKDAY.fullmatch(day)
     if not found:
         raise UserError("post-when")
-    return _WEEKDAYS.index(found[1].casefold())
+    return Slot(_WEEKDAYS.index(found[1].casefold()), read_time(at, "post-when"))
 
 
 def _whole(text: str) -> int:
-    if not text.isdecimal() or len(text) > 4:
+    """A place in the list of schedules."""
+    if not _NTH.fullmatch(text):
         raise UserError("post-when")
     return int(text)
 

@@ -81,6 +81,9 @@ class Membership:
     kind: Literal["membership"] = "membership"
 
 
+StateType = Literal["m.room.create", "m.room.power_levels", "m.room.name"]
+
+
 @dataclass(frozen=True, kw_only=True)
 class RoomState:
     """Raw state that decides authority or naming: the create, power levels or name event of a room."""
@@ -89,7 +92,7 @@ class RoomState:
     room_id: str
     sender: str
     sent_at: datetime
-    type: Literal["m.room.create", "m.room.power_levels", "m.room.name"]
+    type: StateType
     content: dict[str, object] = field(default_factory=dict)
     kind: Literal["state"] = "state"
 

@@ -1,10 +1,13 @@
 """What goes to a room, in the bot's own terms: services write it, the outbox keeps it, the messenger sends it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal, NewType
 
 EventRef = NewType("EventRef", str)
 """An event: its id (``$...``), or ``outbox:<row id>`` for a message of ours that has no event id yet."""
+
+Figure = float | int | str | None
+"""One number behind a reply, in seconds where its name ends in ``_s``."""
 
 Style = Literal["text", "notice", "reaction", "pin"]
 """``text`` alerts people (drill posts, private answers); ``notice`` does not; ``pin`` pins ``target``."""
@@ -31,6 +34,7 @@ class Outgoing:
     key: str = ""
     about: str = ""
     mentions: tuple[str, ...] = ()
+    figures: dict[str, Figure] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, kw_only=True)
