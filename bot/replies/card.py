@@ -42,16 +42,21 @@ def draft_card(say: Phrases, drill: Drill, seconds: Seconds, *, known: Drill | N
     return "\n".join([*lines, say("draft-publish")])
 
 
-def step_lines(say: Phrases, spec: Spec) -> list[str]:
-    """The steps, numbered, one a line."""
-    return [_step_line(say, nth, step) for nth, step in enumerate(spec.steps, 1)]
+def step_lines(say: Phrases, spec: Spec, seconds: Seconds) -> list[str]:
+    """The steps, numbered, one a line; a tool is named where it is not the technique's own."""
+    return [_step_line(say, nth, step, seconds) for nth, step in enumerate(spec.steps, 1)]
 
 
 def safety_lines(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     """The allergens by label, the cautions that fit, and last of all the local rules."""
     *cautions, local_rules = cautions_for(drill.spec, seconds)
-    said = [*(text for text in drill.wording.cautions), *(say(f"caution-{key}") for key in cautions)]
-    return [_labels_line(say, drill.spec), say("card-cautions", cautions=" ".join(said)), say(f"caution-{local_rules}")]
+    fitting = [*drill.wording.cautions, *(say(f"caution-{key}") for key in cautions)]
+    return [
+        _labels_line(say, drill.spec),
+        say("card-take-care"),
+        *(say("card-caution", caution=caution) for caution in fitting),
+        say(f"caution-{local_rules}"),
+    ]
 
 
 def _head(say: Phrases, drill: Drill) -> str:
@@ -67,7 +72,7 @@ def _head(say: Phrases, drill: Drill) -> str:
 def _body(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     spec, set_up = drill.spec, drill.set_up
     lines = [
-        *step_lines(say, spec),
+        *step_lines(say, spec, seconds),
         say(f"card-working-{set_up.working}", wave=set_up.wave),
         say(
             "card-work",
@@ -90,15 +95,25 @@ def _redo_line(say: Phrases, drill: Drill, seconds: Seconds) -> str:
     return say("card-redo", redo=clock_text(redo), gate=time_gate(drill.set_up.plates))
 
 
-def _step_line(say: Phrases, nth: int, step: Step) -> str:
+def _step_line(say: Phrases, nth: int, step: Step, seconds: Seconds) -> str:
+    usual = step.tool == seconds.techniques[step.technique].tool
     return say(
         "card-step",
         nth=nth,
         pieces=step.pieces,
         component=step.component,
         technique=step.technique,
-        at=step.at or "none",
+        tool="usual" if usual else step.tool,
+        where=_kind_of_place(step),
+        at=step.at,
     )
+
+
+def _kind_of_place(step: Step) -> str:
+    """Whether the place is told by hours, which take a preposition, by words that have their own, or not at all."""
+    if not step.at:
+        return "nowhere"
+    return "hours" if step.at[0].isdecimal() else "words"
 
 
 def _labels_line(say: Phrases, spec: Spec) -> str:

@@ -23,12 +23,15 @@ from bot.services.working_out import work_out_line
 async def reread(said: Said, lines: Sequence[Line]) -> None:
     """A message was edited: its runs are worked out again; if it had none, its lines are taken as if new.
 
-    A line that cannot be read leaves its run as it was and is asked about. A line edited away voids its run.
+    A line that cannot be read leaves its run as it was and is asked about. A line edited away voids its run, and one
+    edited back gives it back.
     """
-    runs = {run.line: run for run in await said.work.runs.of_event(said.event_id) if run.status in ("kept", "pending")}
+    runs = {run.line: run for run in await said.work.runs.of_event(said.event_id)}
     if not runs:
         await take_lines(said, lines)
         return
+    if not lines:
+        raise UserError("edit-unreadable")
     if any((run.sent_by or run.user_id) != said.user_id for run in runs.values()):
         return
     before = await standing_of(said.house, said.work, list(runs.values()))
@@ -63,7 +66,7 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
         sent_at=run.sent_at,
         live_id=run.live_id if fresh.result.kind == "counted" and run.live_id else fresh.live_id,
         over_limit=run.over_limit,
-        status=run.status,
+        status="kept" if run.status == "void" else run.status,
         sent_by=run.sent_by,
         witnesses=run.witnesses,
     )

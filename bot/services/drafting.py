@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from bot.domain.drill import Drill, SetUp, Spec, Step
+from bot.domain.drill import Drill, SetUp, Spec, Step, laid_out
 from bot.domain.identity import spec_fingerprint
 from bot.errors import UserError
 from bot.replies.card import draft_card
@@ -55,13 +55,13 @@ async def change_step(said: Said, nth: int, step: Step) -> None:
 async def change_plates(said: Said, plates: int) -> None:
     """Lay out another number of plates."""
     draft, drill = await _being_changed(said)
-    await _change(said, draft, drill, drill.spec, replace(drill.set_up, plates=plates))
+    await _change(said, draft, drill, drill.spec, laid_out(replace(drill.set_up, plates=plates)))
 
 
 async def change_rows(said: Said, rows: int) -> None:
     """Lay the plates out in so many rows."""
     draft, drill = await _being_changed(said)
-    await _change(said, draft, drill, drill.spec, replace(drill.set_up, rows=rows))
+    await _change(said, draft, drill, drill.spec, laid_out(replace(drill.set_up, rows=rows)))
 
 
 async def reread_draft(said: Said, draft: Draft, drill: Drill) -> None:

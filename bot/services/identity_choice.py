@@ -66,7 +66,7 @@ async def only_written_wrong(said: Said, question: Question) -> None:
             await said.work.runs.save(replace(run, result=result))
     await said.work.drills.drop_draft(draft.id)
     live = await said.work.drills.last_live(said.kitchen.room_id)
-    step = step_lines(said.phrases, draft.drill.spec)
+    step = step_lines(said.phrases, draft.drill.spec, said.house.seconds)
     text = said.phrases("spec-corrected", label=old.drill.label, steps="\n".join(step))
     await said.speaker.notice(said.kitchen.room_id, text, thread=live.root if live else None)
 

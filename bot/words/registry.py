@@ -16,11 +16,15 @@ Does = Callable[[Said, str], Awaitable[None]]
 
 @dataclass(frozen=True)
 class Word:
-    """A word, what it does and who may use it; its one-line help is the sentence ``help-<name>``."""
+    """A word, what it does and who may use it; its one-line help is the sentence ``help-<name>``.
+
+    What goes wrong with a ``private`` word is told in private too, as its answer would have been.
+    """
 
     name: str
     does: Does
     chef: bool = False
+    private: bool = False
 
     @property
     def help_key(self) -> str:
@@ -43,7 +47,7 @@ class Vocabulary:
 
     def near(self, name: str) -> list[str]:
         """The nearest known words, at most three."""
-        return get_close_matches(name.casefold(), self._by_name, n=3, cutoff=0.5)
+        return get_close_matches(name.casefold(), self._by_name, n=3, cutoff=0.6)
 
     async def say(self, said: Said, line: str) -> None:
         """Do what the line's first word says; a UserError where it is unknown or for the chef alone."""
@@ -54,4 +58,9 @@ class Vocabulary:
             raise UserError("unknown-word" if near else "unknown-word-no-hint", near=", ".join(f"`{n}`" for n in near))
         if word.chef and not await said.is_chef():
             raise UserError(f"chef-only-{word.name}" if said.phrases.has(f"chef-only-{word.name}") else "chef-only")
-        await word.does(said, rest.strip())
+        try:
+            await word.does(said, rest.strip())
+        except UserError as problem:
+            if not word.private:
+                raise
+            await said.tell(said.phrases.reply_to(problem))

@@ -38,7 +38,7 @@ WORDS = (
     Word("leave", _leave),
     Word("scrap", _scrap),
     Word("undo", _undo),
-    Word("best", _best),
-    Word("trend", _trend),
-    Word("why", _why),
+    Word("best", _best, private=True),
+    Word("trend", _trend, private=True),
+    Word("why", _why, private=True),
 )

@@ -50,7 +50,7 @@ stopped = Stopped after { $attempted ->
    *[other] { $attempted } plates
  }. Kept for you alone, on no board.
 rebuilt-hint = If it was rebuilt inside the clock: `{ $clock } { $plates }/{ $plates } rebuilt { $redo }`.
-corrected = Corrected. { $line }
+corrected = { $line } (corrected)
 which-line = Line { $number }: { $problem }
 
 ## Remarks on a result
@@ -67,9 +67,9 @@ last-week = { $day } night's kitchen day, last week's board (open until { $until
 ## Questions and what to send instead
 
 how-many-good = How many of { $plates } were good?
-one-left = Drill { $drill } has { $plates } plates. Were the other { $missing ->
-    [1] one
-   *[other] { $missing }
+one-left = Drill { $drill } has { $plates } plates. { $left ->
+    [1] Was one
+   *[other] Were { $left }
  } left unbuilt? `yes`, or the count again, like `{ $again }`.
 under-a-third = { $clock } is under a third of standard time. Is it right? `yes`, or the time again.
 same-again = Same as your { $at } run. A second run? `again`. Otherwise do nothing.
@@ -182,9 +182,13 @@ card-head-draft = { $name } (draft), { $plates ->
     [1] one row
    *[other] { $rows } rows
  }.
-card-step = { $nth }. { $pieces } { $component }, { $technique }{ $at ->
-    [none] {""}
-   *[other] , { $at }
+card-step = { $nth }. { $pieces } { $component }, { $technique }{ $tool ->
+    [usual] {""}
+   *[other] , with { $tool }
+ }{ $where ->
+    [nowhere] {""}
+    [hours] , at { $at }
+   *[words] , { $at }
  }
 card-accept = Good when: { $accept }.
 card-plate = On { $plate }, table { $length } x { $depth } cm.
@@ -200,9 +204,10 @@ card-working-component = One step along the whole row, then the next.
 card-working-plate = One plate finished, then the next.
 card-working-waves = In waves of { $wave }.
 card-pressure = Calls level { $level }.
-card-labels = No stand-in is free of allergens. By label: { $labels }.
+card-labels = Allergens by label, none is free of them: { $labels }.
 card-label = { $component } ({ $label })
-card-cautions = Take care: { $cautions }
+card-caution = - { $caution }
+card-take-care = Take care:
 late = (late)
 
 ## Drafts
@@ -314,3 +319,47 @@ help-replies = `replies short`: the memo pad alone; `replies full`: one line a r
 help-words = `words`: all words; `words trend`: one of them.
 which-step = Write it like `step 2 2 triangle, lean`.
 label-unread = label not read yet
+
+## Cautions (the card lists those that fit; the local rules always close)
+
+caution-mandoline = Mandoline: guard and cut-resistant glove, stop before the last third, cut before the clock, nobody new alone.
+caution-heat = Warm bath 45 degrees at most, wide-based, away from the edge, changed each run; hot things: dry cloth, handle in, called "hot behind".
+caution-floor = Beans, oil and water on the floor are slips: one lane, one direction; "stop" stops the clock.
+caution-reuse = Keep it cold, bin puree the same day; nothing goes from a plate back into a bottle. White beans from a tin, never raw-soaked.
+caution-cooked-starch = Cooked rice and noodles: chilled fast, 5 degrees or below, binned the same day.
+caution-pieces-counted = Silicone, plastic and parchment: count them out and in.
+caution-strain = Three runs a day. Numbness, tingling or pain: stop and see a qualified person.
+caution-chemicals = Cleaning chemicals stay away from the table.
+caution-breakage = Something breaks: stop, bin open food in reach, brush, never bare hands, account for every piece.
+caution-hands = Wash hands before and after the phone; cuts under a blue plaster and a nitrile glove.
+caution-allergens = Contact counts, not only eating; your own allergy is told to the chef face to face, never here.
+caution-never-served = Practice food is never served, tasted or returned: label it "practice, not for eating" with the date.
+caution-local-rules = Local food-safety, employment and safety rules, and your chef, come first.
+
+## What to send instead
+
+edit-unreadable = I could not read that edit, so your run stands as it was. Write it like `3:02 8/8`, or delete the message to take the run off.
+too-many-plates = Drill { $drill } has { $plates } plates. If you rebuilt { $over ->
+    [1] one
+   *[other] { $over }
+ }: `{ $clock } { $good }/{ $plates } rebuilt { $over }`.
+far-too-many-plates = Drill { $drill } has { $plates } plates; send how many of { $plates } were good, like `{ $clock } { $plates }/{ $plates }`.
+count-does-not-add-up = Good, redo and left have to make { $plates } plates together; send the count again, like `3:20 { $plates }/{ $plates }`.
+more-mended-than-good = Rebuilt and fixed plates are among the good ones, and { $mended } is more than { $good }; send the line again.
+plates-out-of-range = A drill has 1 to { $most } plates; write it like `plates 8`.
+rows-out-of-reach = One row, or at most { $most } so that nobody leans over food; write it like `plates 8 rows 2`.
+more-rows-than-plates = { $rows } rows need at least { $rows } plates; write it like `plates 8 rows 2`.
+waves-do-not-fit = A wave has at least 2 plates and fewer than the { $plates } of the drill; write it like `working waves 4`.
+draft-name = Give the drill a name of at most { $most } characters on the first line, like `draft Slipway`.
+no-steps = A drill needs steps; write them like `1. 7 courgette, shingle, at 10-4`.
+no-plates = How many plates? Add a line like `plates 8 rows 2`.
+steps-out-of-order = I read step { $read } where step { $wanted } comes next; number the steps 1, 2, 3.
+too-many-steps = At most { $most } steps; split the plate into two drills.
+unreadable-line = I could not read “{ $line }”, or it is there twice; steps look like `2. 1 tea jus, sauce, at 7`, other lines begin with plates, rows, accept, plate, mise, start, stop or working.
+not-a-number = “{ $word }” is no whole number; write it like `plates 14`.
+unreadable-step = I could not read “{ $line }” as a step; write it like `2 triangle, lean, at 11`.
+pieces-out-of-range = In “{ $line }” the count has to be 1 to { $most }, like `2 triangle, lean`.
+unknown-technique = I do not know the technique “{ $word }”. Near it: { $near }.
+unknown-technique-no-hint = I do not know the technique “{ $word }”. I know { $near }.
+unknown-class = “{ $word }” is no class of stand-in; take one of { $classes }.
+unreadable-detail = I could not read “{ $detail }”; after a semicolon comes class, life, label or price, like `; life 90s ; label wheat`.
