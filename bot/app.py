@@ -1,10 +1,46 @@
-"""The composition root: builds the storage, the client, the workers and the ticker, and joins them."""
+"""The composition root: builds the storage, the client, the workers and the ticker, joins them and runs them."""
 
+import asyncio
+import logging
+from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from random import SystemRandom
+from typing import NoReturn
+
+from bot.errors import OperatorError
 from bot.library.course import load_course
 from bot.library.seconds import load_seconds
+from bot.matrix.client import Account, Client
+from bot.matrix.messenger import MatrixMessenger
+from bot.matrix.outbox import Sender
+from bot.matrix.pace import Pace
+from bot.matrix.sync import SyncLoop
+from bot.matrix.world import World
 from bot.replies.phrases import english
+from bot.services.faults import Faults
 from bot.services.house import House
+from bot.services.inbox import InboxWorker
+from bot.services.planner import Planner
+from bot.services.ports.records import Session
 from bot.services.ports.world import Clock
+from bot.settings import Secrets, Settings
+from bot.storage.storage import SqlStorage
+from bot.ticker import Ticker
+from bot.words import vocabulary
+from bot.words.interpreter import Interpreter
+
+log = logging.getLogger(__name__)
+
+
+MakeClient = Callable[[str, Account], Client]
+"""Makes the client for a homeserver's address and an account."""
+
+
+def utc_now() -> datetime:
+    """The time, in UTC."""
+    return datetime.now(UTC)
 
 
 def build_house(
@@ -26,3 +62,94 @@ def build_house(
         admin_room=admin_room,
         zone=zone,
     )
+
+
+@dataclass(frozen=True)
+class Bot:
+    """Everything at work, joined: what comes in wakes the inbox worker, what it says wakes the sender."""
+
+    storage: SqlStorage
+    client: Client
+    sync: SyncLoop
+    inbox: InboxWorker
+    sender: Sender
+    planner: Planner
+
+    async def run(self) -> NoReturn:
+        """Work until cancelled, or until something fails that only the operator can mend."""
+        ticker = Ticker(self.planner.tick)
+        ticker.start()
+        try:
+            async with asyncio.TaskGroup() as workers:
+                for work in (self.sync.run(), self.inbox.run(), self.sender.run(), self.planner.tick()):
+                    workers.create_task(work)
+        finally:
+            ticker.stop()
+        raise AssertionError("the workers never end by themselves")
+
+
+@asynccontextmanager
+async def open_bot(
+    settings: Settings, secrets: Secrets, clock: Clock = utc_now, make_client: MakeClient = Client
+) -> AsyncIterator[Bot]:
+    """A bot signed in and ready to run; an OperatorError says what stands in its way."""
+    storage = SqlStorage(settings.storage.url, clock)
+    try:
+        await storage.migrate()
+        client = await _signed_in(settings, secrets, storage, make_client)
+        try:
+            yield _join(settings, storage, client, clock)
+        finally:
+            await client.close()
+    finally:
+        await storage.close()
+
+
+async def _signed_in(settings: Settings, secrets: Secrets, storage: SqlStorage, make_client: MakeClient) -> Client:
+    """The client on the session of an earlier start, or on a new one, which is kept for life."""
+    user_id = settings.matrix.user
+    async with storage.begin() as work:
+        kept = await work.sessions.get(user_id)
+    given = secrets.token.get_secret_value() if secrets.token else None
+    account = Account(
+        user_id=user_id,
+        device_id=kept.device_id if kept else None,
+        password=secrets.password.get_secret_value() if secrets.password else None,
+        token=given or (kept.token if kept else None),
+        device_name=settings.matrix.device_name,
+    )
+    client = make_client(settings.matrix.homeserver, account)
+    try:
+        device_id = await client.sign_in()
+        async with storage.begin() as work:
+            await work.sessions.save(Session(user_id=user_id, device_id=device_id, token=client.token))
+            await work.outbox.release()
+    except BaseException:
+        await client.close()
+        raise
+    return client
+
+
+def _join(settings: Settings, storage: SqlStorage, client: Client, clock: Clock) -> Bot:
+    house = build_house(
+        clock=clock,
+        bot_id=settings.matrix.user,
+        zone=settings.kitchen.zone,
+        chefs=settings.people.chefs,
+        admin_room=settings.admin.room,
+    )
+    world = World(clock, asyncio.sleep, SystemRandom().random)
+    faults = Faults(house, storage)
+    pace = Pace(world, rate_per_s=settings.matrix.messages_per_second, burst=settings.matrix.burst)
+    sender = Sender(storage, MatrixMessenger(client, faults.report), world, pace, on_dead=faults.tell_dead)
+    inbox = InboxWorker(storage, house, Interpreter(house, vocabulary()), wake_sender=sender.wake)
+    sync = SyncLoop(
+        client,
+        storage,
+        world,
+        allowed=settings.people.may_invite.__contains__,
+        wake=inbox.wake,
+        report=faults.report,
+    )
+    planner = Planner(storage, house, wake_sender=sender.wake)
+    return Bot(storage, client, sync, inbox, sender, planner)

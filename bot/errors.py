@@ -1,5 +1,12 @@
 """The two kinds of failure that the bot expects."""
 
+BAD_SETTINGS = 78
+NO_HOMESERVER = 69
+NOT_SIGNED_IN = 77
+NO_DATABASE = 74
+BAD_SCRIPT = 65
+"""Exit codes, those of sysexits.h: EX_CONFIG, EX_UNAVAILABLE, EX_NOPERM, EX_IOERR, EX_DATAERR."""
+
 
 class UserError(Exception):
     """Something a person can mend; it is itself the reply.
@@ -15,4 +22,11 @@ class UserError(Exception):
 
 
 class OperatorError(Exception):
-    """A fault that only whoever runs the bot can mend: logged and told to the admin room, never to the cooks."""
+    """A fault that only whoever runs the bot can mend: logged and told to the admin room, never to the cooks.
+
+    At the start it ends the process with ``exit_code``.
+    """
+
+    def __init__(self, told: str, exit_code: int = BAD_SETTINGS) -> None:
+        super().__init__(told)
+        self.exit_code = exit_code

@@ -3,6 +3,8 @@
 Each slot is claimed and its messages stored in one transaction, so that a drill is posted once whatever happens.
 """
 
+import logging
+from collections.abc import Awaitable
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
@@ -15,8 +17,12 @@ from bot.services.ports.world import Storage, UnitOfWork, Wake
 from bot.services.posting import post_drill
 from bot.services.speaker import Speaker
 
+log = logging.getLogger(__name__)
+
 LATE_AFTER = timedelta(minutes=5)
-TOO_LATE_AFTER = timedelta(hours=12)
+TOO_log = logging.getLogger(__name__)
+
+LATE_AFTER = timedelta(hours=12)
 
 
 class Planner:
@@ -32,11 +38,17 @@ class Planner:
         async with self._storage.begin() as work:
             schedules = await work.schedules.enabled()
         for schedule in schedules:
-            await self._look_at(schedule)
-        await self._close_ended()
-        async with self._storage.begin() as work:
-            await work.questions.lapse(self._house.clock())
+            await self._attempt(f"schedule {schedule.id}", self._look_at(schedule))
+        await self._attempt("closing", self._close_ended())
+        await self._attempt("questions", self._let_lapse())
         self._wake_sender()
+
+    async def _attempt(self, what: str, doing: Awaitable[None]) -> None:
+        """Do one thing; a fault in it must not keep the others from being done, and the next tick tries again."""
+        try:
+            await doing
+        except Exception:
+            log.exception("planner: %s failed", what)
 
     async def next_moment(self) -> datetime | None:
         """The next moment at which a tick would find something due; None where nothing is planned."""
@@ -82,6 +94,10 @@ class Planner:
             await speaker.notice(kitchen.room_id, self._house.phrases("post-missed", drill=published.drill.label))
         else:
             await post_drill(self._house, work, speaker, kitchen, published, week=slot.slot, late=late)
+
+    async def _let_lapse(self) -> None:
+        async with self._storage.begin() as work:
+            await work.questions.lapse(self._house.clock())
 
     async def _close_ended(self) -> None:
         async with self._storage.begin() as work:

@@ -1,12 +1,21 @@
 """What is remembered, as the services see it. ``id`` is 0 until the record is stored."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, datetime, time
 from typing import Literal
 
 from bot.domain.drill import Drill
 from bot.domain.run import Result, Sent
 from bot.services.ports.messages import EventRef
+
+
+@dataclass(frozen=True, kw_only=True)
+class Session:
+    """How the bot is signed in: the device is kept for life, since transaction ids hold for it alone."""
+
+    user_id: str
+    device_id: str
+    token: str = field(repr=False)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -19,7 +19,18 @@ from bot.services.ports.records import (
     Run,
     RunStatus,
     Schedule,
+    Session,
 )
+
+
+class Sessions(Protocol):
+    """How the bot is signed in."""
+
+    async def get(self, user_id: str) -> Session | None:
+        """The session of an earlier start."""
+
+    async def save(self, session: Session) -> None:
+        """Keep the session, new or renewed."""
 
 
 class Inbox(Protocol):
@@ -70,6 +81,9 @@ class Outbox(Protocol):
 
         False, and nothing is changed, if it is no longer the head of its lane or somebody else is trying it.
         """
+
+    async def release(self) -> None:
+        """Give up the leases that an earlier process took with it."""
 
     async def sent(self, row: int, event_id: str) -> None:
         """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""

@@ -6,7 +6,7 @@ from datetime import datetime
 from typing import Protocol
 
 from bot.services.ports.messages import Outgoing, Waiting
-from bot.services.ports.repositories import Drills, Inbox, Kitchens, Outbox, Questions, Runs, Schedules
+from bot.services.ports.repositories import Drills, Inbox, Kitchens, Outbox, Questions, Runs, Schedules, Sessions
 
 Clock = Callable[[], datetime]
 """The time now, in UTC, aware."""
@@ -15,6 +15,7 @@ Clock = Callable[[], datetime]
 class UnitOfWork(Protocol):
     """One transaction: everything reached through it is stored together or not at all."""
 
+    sessions: Sessions
     inbox: Inbox
     outbox: Outbox
     kitchens: Kitchens
