@@ -9,11 +9,10 @@ from datetime import UTC, datetime
 from random import SystemRandom
 from typing import NoReturn
 
-from bot.errors import OperatorError
 from bot.library.course import load_course
 from bot.library.seconds import load_seconds
 from bot.matrix.client import Account, Client
-from bot.matrix.messenger import MatrixMessenger
+from bot.matrix.messenger import RoomMessenger
 from bot.matrix.outbox import Sender
 from bot.matrix.pace import Pace
 from bot.matrix.sync import SyncLoop
@@ -141,7 +140,7 @@ def _join(settings: Settings, storage: SqlStorage, client: Client, clock: Clock)
     world = World(clock, asyncio.sleep, SystemRandom().random)
     faults = Faults(house, storage)
     pace = Pace(world, rate_per_s=settings.matrix.messages_per_second, burst=settings.matrix.burst)
-    sender = Sender(storage, MatrixMessenger(client, faults.report), world, pace, on_dead=faults.tell_dead)
+    sender = Sender(storage, RoomMessenger(client, faults.report), world, pace, on_dead=faults.tell_dead)
     inbox = InboxWorker(storage, house, Interpreter(house, vocabulary()), wake_sender=sender.wake)
     sync = SyncLoop(
         client,

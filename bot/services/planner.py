@@ -20,9 +20,7 @@ from bot.services.speaker import Speaker
 log = logging.getLogger(__name__)
 
 LATE_AFTER = timedelta(minutes=5)
-TOO_log = logging.getLogger(__name__)
-
-LATE_AFTER = timedelta(hours=12)
+TOO_LATE_AFTER = timedelta(hours=12)
 
 
 class Planner:

@@ -94,6 +94,10 @@ class SqlOutbox(Repository):
             await self._do(update(outbox).where(outbox.c.id.in_(absorbed), _is_open(outbox)).values(merged))
         return leased == 1
 
+    async def release(self) -> None:
+        """Give up the leases that an earlier process took with it."""
+        await self._do(update(outbox).where(outbox.c.state == "leased").values(lease_until=None))
+
     async def sent(self, row: int, event_id: str) -> None:
         """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""
         await self._end(row, state="sent", event_id=event_id)

@@ -51,6 +51,7 @@ inbox = Table(
 )
 partial_index("ix_inbox_new", inbox.c.state, inbox.c.seq, where=inbox.c.state == NEW)
 
+sessions = Table("session", metadata, text_key("user_id"), text("device_id"), text("token"))
 sync_tokens = Table("sync_token", metadata, text_key("account"), text("token"))
 
 outbox = Table(

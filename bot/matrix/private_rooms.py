@@ -1,0 +1,43 @@
+"""The rooms of two that the bot opens, marked so that one whose making was never noted is found again."""
+
+from collections.abc import Mapping, Sequence
+from typing import Protocol
+
+MARK = "platepace.private_with"
+"""In a room's create event, which nobody can change later: whose private room it is."""
+
+
+class Rooms(Protocol):
+    """What opening a room takes of the homeserver."""
+
+    async def create_room(self, order: Mapping[str, object]) -> str:
+        """Make a room; its id."""
+
+    async def joined_rooms(self) -> Sequence[str]:
+        """The rooms that the bot is in."""
+
+    async def state(self, room_id: str, event_type: str, state_key: str = "") -> Mapping[str, object] | None:
+        """The content of a state event; None if there is none."""
+
+
+async def open_room(rooms: Rooms, user_id: str) -> str:
+    """A new room of two: the person is invited to it, and reads on accepting what was said there before."""
+    return await rooms.create_room(
+        {
+            "preset": "trusted_private_chat",
+            "is_direct": True,
+            "invite": [user_id],
+            "creation_content": {MARK: user_id},
+        }
+    )
+
+
+async def find_room(rooms: Rooms, user_id: str) -> str | None:
+    """The room of two made for this person earlier, unless they left it."""
+    for room_id in await rooms.joined_rooms():
+        create = await rooms.state(room_id, "m.room.create")
+        if create and create.get(MARK) == user_id:
+            member = await rooms.state(room_id, "m.room.member", user_id)
+            if member and member.get("membership") in {"invite", "join"}:
+                return room_id
+    return None

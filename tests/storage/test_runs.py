@@ -1,0 +1,165 @@
+"""Runs come back whole, in the order asked for, with those who raised a hand."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+from typing import Any
+
+from bot.domain.drill import SetUp
+from bot.domain.run import Count
+from bot.services.ports.records import Run
+from bot.services.ports.world import UnitOfWork
+from bot.storage.storage import SqlStorage
+from tests.fakes import KITCHEN_ROOM, KWABENA, LIO, MONDAY, NOOR, a_drill, a_live_drill, a_result, a_run
+
+
+class Bench:
+    """A published drill in two set-ups, and runs put on it in stream order."""
+
+    def __init__(self, work: UnitOfWork) -> None:
+        self.work = work
+        self.arrived = 0
+
+    async def lay(self) -> "Bench":
+        """Publish, and post the first set-up."""
+        first = await self.work.drills.publish(KITCHEN_ROOM, a_drill(), None, MONDAY)
+        second = await self.work.drills.publish(KITCHEN_ROOM, a_drill(set_up=SetUp(plates=14)), None, MONDAY)
+        self.spec_id, self.set_ups = first.spec_id, (first.set_up_id, second.set_up_id)
+        self.live_id = (await self.work.drills.save_live(a_live_drill(first.set_up_id))).id
+        return self
+
+    async def run(self, set_up: int = 0, **changes: Any) -> Run:
+        """One more run, each in a message of its own unless said otherwise."""
+        self.arrived += 1
+        changes = {"event_id": f"${self.arrived}", "arrived": self.arrived} | changes
+        return await self.work.runs.save(a_run(self.set_ups[set_up], self.spec_id, **changes))
+
+
+async def test_a_run_comes_back_whole_and_can_be_changed(storage: SqlStorage) -> None:
+    """Every field, decimals of the result to the last place; witnesses are not saved with it."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        saved = await bench.run(
+            live_id=bench.live_id,
+            result=a_result(net_s=248.92307692307693, pace_s=0.1 + 0.2, count=Count(8, 7, redo=1, rebuilt=2, fixed=1)),
+            reasons=("rim", "fell"),
+            splits_s=(41, 33, 140),
+            wipes=2,
+            partner=LIO,
+            sent_by=KWABENA,
+            over_limit=True,
+            status="pending",
+        )
+        assert saved.id > 0
+        assert await work.runs.get(saved.id) == saved
+        untimed = replace(saved, status="void", result=a_result(net_s=None, pace_s=None, levelled_s=None))
+        assert await work.runs.save(replace(untimed, witnesses=(LIO,))) == replace(untimed, witnesses=(LIO,))
+        assert await work.runs.get(saved.id) == untimed
+        assert await work.runs.get(saved.id + 1) is None
+
+
+async def test_the_runs_of_a_message_come_by_line_whatever_their_status(storage: SqlStorage) -> None:
+    """Void ones too; other messages' not."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        second = await bench.run(event_id="$both", line=1)
+        first = await bench.run(event_id="$both", line=0, status="void")
+        await bench.run()
+        assert await work.runs.of_event("$both") == [first, second]
+        assert await work.runs.of_event("$none") == []
+
+
+async def test_the_last_run_is_by_arrival_among_the_statuses_asked_for(storage: SqlStorage) -> None:
+    """Neither a run dated later nor another person's is the last; of one message it is the lower line."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        await bench.run(ran_at=MONDAY + timedelta(hours=3))
+        upper = await bench.run()
+        lower = await bench.run(event_id=upper.event_id, line=1, arrived=upper.arrived)
+        scrapped = await bench.run(status="scrapped")
+        await bench.run(user_id=LIO)
+        await bench.run(room_id="!lock:tern.example")
+        assert await work.runs.last(KITCHEN_ROOM, NOOR) == lower
+        assert await work.runs.last(KITCHEN_ROOM, NOOR, ("scrapped",)) == scrapped
+        assert await work.runs.last(KITCHEN_ROOM, NOOR, ("kept", "scrapped")) == scrapped
+        assert await work.runs.last(KITCHEN_ROOM, NOOR, ("void",)) is None
+
+
+async def test_a_persons_runs_come_in_the_order_in_which_they_were_run(storage: SqlStorage) -> None:
+    """By when, then by arrival, then by line; kept ones only, of the set-up or of the whole spec."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        third = await bench.run(ran_at=MONDAY + timedelta(hours=2))
+        first = await bench.run(ran_at=MONDAY - timedelta(hours=2))
+        other_set_up = await bench.run(1, ran_at=MONDAY - timedelta(hours=1))
+        second = await bench.run(ran_at=MONDAY)
+        again = await bench.run(ran_at=MONDAY)
+        await bench.run(status="pending")
+        await bench.run(user_id=LIO)
+        assert await work.runs.on_set_up(NOOR, bench.set_ups[0]) == [first, second, again, third]
+        assert await work.runs.on_set_up(NOOR, bench.set_ups[1]) == [other_set_up]
+        assert await work.runs.on_spec(NOOR, bench.spec_id) == [first, other_set_up, second, again, third]
+
+
+async def test_a_board_has_its_kept_runs_by_cook(storage: SqlStorage) -> None:
+    """In order of arrival; runs that count for no board or are off it are left out."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        noor = await bench.run(live_id=bench.live_id)
+        lio = await bench.run(live_id=bench.live_id, user_id=LIO)
+        noor_again = await bench.run(live_id=bench.live_id)
+        await bench.run()
+        await bench.run(live_id=bench.live_id, status="scrapped")
+        assert await work.runs.on_board(bench.live_id) == [lio, noor, noor_again]
+
+
+async def test_counted_runs_of_a_day(storage: SqlStorage) -> None:
+    """Short and settling runs tire the hand like any; those stopped, over the limit or not kept do not count."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        for kind in ("counted", "short", "settling", "stopped"):
+            await bench.run(result=a_result(kind=kind))
+        await bench.run(over_limit=True)
+        await bench.run(status="void")
+        await bench.run(kitchen_day=date(2026, 11, 24))
+        await bench.run(user_id=LIO)
+        assert await work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 23)) == 3
+        assert await work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 25)) == 0
+        assert await work.runs.count(KITCHEN_ROOM, NOOR) == 6
+        assert await work.runs.count(KITCHEN_ROOM, KWABENA) == 0
+
+
+async def test_a_correction_gets_every_kept_run_of_the_spec(storage: SqlStorage) -> None:
+    """Of everybody and every set-up, in order of arrival."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        expected = [
+            await bench.run(1),
+            await bench.run(user_id=LIO),
+            await bench.run(ran_at=MONDAY - timedelta(days=9)),
+        ]
+        await bench.run(status="void")
+        assert await work.runs.correct_results(bench.spec_id) == expected
+
+
+async def test_a_raised_hand_witnesses_every_run_of_the_message(storage: SqlStorage) -> None:
+    """One hand a person, the first to raise it first; lowered by the reaction that put it up."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        run = await bench.run(event_id="$both")
+        await bench.run(event_id="$both", line=1)
+        other = await bench.run()
+        assert await work.runs.raise_hand("$both", LIO, "$hand1")
+        assert not await work.runs.raise_hand("$both", LIO, "$hand2")
+        assert await work.runs.raise_hand("$both", KWABENA, "$hand3")
+        assert [seen.witnesses for seen in await work.runs.of_event("$both")] == [(LIO, KWABENA)] * 2
+        assert [seen.witnesses for seen in await work.runs.on_set_up(NOOR, run.set_up_id)] == [(LIO, KWABENA)] * 2 + [
+            ()
+        ]
+        assert [seen.line for seen in await work.runs.witnessed_by("$hand1")] == [0, 1]
+        assert await work.runs.witnessed_by("$hand2") == []
+        await work.runs.lower_hand("$hand2")
+        await work.runs.lower_hand("$hand1")
+        assert [seen.witnesses for seen in await work.runs.of_event("$both")] == [(KWABENA,)] * 2
+        assert await work.runs.raise_hand("$both", LIO, "$hand4")
+        assert [seen.witnesses for seen in await work.runs.of_event("$both")] == [(KWABENA, LIO)] * 2
+        assert await work.runs.get(other.id) == other
