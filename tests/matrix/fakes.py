@@ -49,7 +49,7 @@ class Reports:
 
 @dataclass
 class ScriptedServer:
-    """Answers each sync with the next of ``answers``, and then nothing any more; an exception is raised.
+    """Answers each sync with the next of ``answers``, and then is ``silent``; an exception is raised.
 
     ``pages`` are pages of the past by room and starting token; ``joins`` are what the next attempts to join come to.
     """
@@ -64,11 +64,13 @@ class ScriptedServer:
     paged: list[tuple[str, str | None, str | None]] = field(default_factory=list)
     joined: list[str] = field(default_factory=list)
     signed_in: int = 0
+    silent: asyncio.Event = field(default_factory=asyncio.Event)
 
     async def sync(self, since: str | None) -> News:
         """The next answer."""
         self.asked.append(since)
         if not self.answers:
+            self.silent.set()
             await asyncio.Event().wait()
         return _given(self.answers.popleft())
 

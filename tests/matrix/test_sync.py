@@ -1,7 +1,8 @@
 """The sync loop keeps every event once, in order, with the token reached; examples are constructed."""
 
 import asyncio
-from contextlib import suppress
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager, suppress
 
 import pytest
 
@@ -11,6 +12,7 @@ from bot.matrix.wire import News, Page
 from bot.matrix.world import World
 from bot.services.ports.events import Incoming, Membership
 from bot.services.ports.messages import TryLater
+from bot.services.ports.world import UnitOfWork
 from bot.storage.storage import SqlStorage
 from tests.fakes import IME, KITCHEN_ROOM, NOOR, a_message
 from tests.matrix.fakes import (
@@ -47,17 +49,13 @@ def loop(server: ScriptedServer, storage: SqlStorage, world: World, reports: Rep
 
 
 async def run_out(loop: SyncLoop, server: ScriptedServer) -> None:
-    """Run the loop until the server has nothing left to say; what ends the loop itself is raised."""
+    """Run the loop until the server has nothing left to say."""
     task = asyncio.create_task(loop.run())
-    try:
-        async with asyncio.timeout(10):
-            turns = len(server.answers) + 1
-            while len(server.asked) < turns and not task.done():  # noqa: ASYNC110 - a scripted server has no event
-                await asyncio.sleep(0.001)
-    finally:
-        task.cancel()
-        with suppress(asyncio.CancelledError):
-            await task
+    async with asyncio.timeout(10):
+        await server.silent.wait()
+    task.cancel()
+    with suppress(asyncio.CancelledError):
+        await task
 
 
 async def kept(storage: SqlStorage) -> list[Incoming]:
@@ -305,16 +303,38 @@ async def test_a_token_refused_now_and_then_is_kept(
     assert None not in server.asked
 
 
+class TornStorage:
+    """A storage of which each write of a token is undone while it is ``torn``, as on a full disk."""
+
+    def __init__(self, storage: SqlStorage) -> None:
+        self._storage = storage
+        self.torn = True
+
+    @asynccontextmanager
+    async def begin(self) -> AsyncIterator[UnitOfWork]:
+        """A transaction that may fail at its end."""
+        async with self._storage.begin() as work:
+            before = await work.inbox.token(BOT)
+            yield work
+            if self.torn and await work.inbox.token(BOT) != before:
+                raise OSError("disk full")
+
+
 async def test_a_storage_that_fails_leaves_the_token_where_it_was(
-    loop: SyncLoop, server: ScriptedServer, storage: SqlStorage
+    server: ScriptedServer, storage: SqlStorage, world: World, reports: Reports, woken: list[int]
 ) -> None:
-    """Events and token are one transaction; the same news is asked for again."""
+    """Events and token are one transaction; the same news is asked for again, and the worker hears of it once."""
     await start_at(storage, "s1")
-    await storage.close()  # in memory: the tables are gone
+    torn = TornStorage(storage)
+    loop = SyncLoop(server, torn, world, allowed=lambda _: False, wake=lambda: woken.append(1), report=reports)
     server.answers.append(some_news("s2", [raw_message("$1")]))
-    with pytest.raises(Exception, match="no such table"):
+    with pytest.raises(OSError, match="disk full"):
         await loop.step()
-    assert server.asked == []
+    assert (await token(storage), await kept_ids(storage), woken) == ("s1", [], [])
+    torn.torn = False
+    server.answers.append(some_news("s2", [raw_message("$1")]))
+    await loop.step()
+    assert (server.asked, await kept_ids(storage), woken) == (["s1", "s1"], ["$1"], [1])
 
 
 async def test_a_malformed_event_spoils_no_other(loop: SyncLoop, server: ScriptedServer, storage: SqlStorage) -> None:
