@@ -36,6 +36,9 @@ log = logging.getLogger(__name__)
 MakeClient = Callable[[str, Account], Client]
 """Makes the client for a homeserver's address and an account."""
 
+MakeStorage = Callable[[str, Clock], SqlStorage]
+"""Makes the storage for a database's URL."""
+
 
 def utc_now() -> datetime:
     """The time, in UTC."""
@@ -89,10 +92,15 @@ class Bot:
 
 @asynccontextmanager
 async def open_bot(
-    settings: Settings, secrets: Secrets, clock: Clock = utc_now, make_client: MakeClient = Client
+    settings: Settings,
+    secrets: Secrets,
+    clock: Clock = utc_now,
+    *,
+    make_client: MakeClient = Client,
+    make_storage: MakeStorage = SqlStorage,
 ) -> AsyncIterator[Bot]:
     """A bot signed in and ready to run; an OperatorError says what stands in its way."""
-    storage = SqlStorage(settings.storage.url, clock)
+    storage = make_storage(settings.storage.url, clock)
     try:
         await storage.migrate()
         client = await _signed_in(settings, secrets, storage, make_client)

@@ -1,5 +1,6 @@
 """From a line that could be read to a run: whose it is, when it was, what it comes to and which board it is for."""
 
+from dataclasses import replace
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -18,11 +19,12 @@ async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runne
     if sent.clock_s is None:
         raise UserError("clock-missing")
     spec, set_up = meant.drill.spec, meant.drill.set_up
-    count = read_count(sent, set_up.plates, meant.drill.label)
+    count = read_count(_as_stopped(sent, set_up.plates), set_up.plates, meant.drill.label)
     kitchen = said.kitchen
     when = ran_at(said.sent_at, sent.at, sent.yesterday, kitchen.zone, kitchen.day_turn)
     day = kitchen_day(when, kitchen.zone, kitchen.day_turn)
-    kind = kind_of(count, newcomer=await is_settling_in(said, runner))
+    newcomer = await is_settling_in(said, runner)
+    kind = kind_of(count, newcomer=newcomer) if sent.stopped is None else "stopped"
     today = await said.work.runs.count_day(kitchen.room_id, runner, day)
     over_limit = today >= day_limit(spec, said.house.seconds)
     board = await board_for(said, meant, when) if kind == "counted" and not over_limit else None
@@ -46,6 +48,14 @@ async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runne
         over_limit=over_limit,
         sent_by=None if runner == said.user_id else said.user_id,
     )
+
+
+def _as_stopped(sent: Sent, plates: int) -> Sent:
+    """A run said to have stopped after so many plates: the others were left."""
+    if sent.stopped is None:
+        return sent
+    good = sent.stopped if sent.accepted is None and sent.redo is None else sent.accepted
+    return replace(sent, accepted=good, left=max(plates - sent.stopped, 0))
 
 
 async def is_settling_in(said: Said, runner: str) -> bool:
