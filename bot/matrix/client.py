@@ -11,7 +11,7 @@ from bot.errors import OperatorError
 from bot.matrix.events import SPOKEN, STATE
 from bot.matrix.faults import LoggedOut, Refused, SignedOut, TokenRefused
 from bot.matrix.transport import Transport
-from bot.matrix.wire import News, Page
+from bot.matrix.wire import News, Page, RawEvent, parsed
 from bot.services.ports.messages import TryLater
 
 _TIMELINE_LIMIT = 100
@@ -143,6 +143,11 @@ class Client:
             if problem.errcode == "M_NOT_FOUND":
                 return None
             raise
+
+    async def creation(self, room_id: str) -> RawEvent | None:
+        """The event that made the room, with its sender; None from a server that gives contents only."""
+        path = "v3/rooms/{}/state/m.room.create/"
+        return parsed(RawEvent, await self._call("GET", path, room_id, query={"format": "event"}))
 
     async def put_state(self, room_id: str, event_type: str, content: Mapping[str, object]) -> str:
         """Set a state event; its event id."""

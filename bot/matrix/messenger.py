@@ -1,6 +1,7 @@
 """The way out to the rooms: what the outbox sender hands over becomes events on the homeserver."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Protocol
 
 from bot.errors import OperatorError
@@ -11,16 +12,13 @@ from bot.matrix.wire import Page, RawEvent, Reacted, parsed
 from bot.services.ports.messages import Outgoing, Waiting
 
 _PINS = "m.room.pinned_events"
+_BAD_REQUEST = 400
 _FORBIDDEN = 403
 _CLOCKS_DIFFER_BY_S = 3600.0
 
 
 class Homeserver(Rooms, Protocol):
     """What sending takes of the homeserver."""
-
-    @property
-    def user_id(self) -> str:
-        """Who the bot is."""
 
     async def send(self, room_id: str, event_type: str, content: Mapping[str, object], txn_id: str) -> str:
         """Send an event under a transaction id; its event id."""
@@ -38,12 +36,12 @@ class Homeserver(Rooms, Protocol):
 
 
 class RoomMessenger:
-    """Sends to Matrix rooms; ``report`` hears once of each room where the bot may not pin."""
+    """Sends to Matrix rooms; ``report`` hears once of each room where the bot may not pin or thread."""
 
     def __init__(self, homeserver: Homeserver, report: Report) -> None:
         self._homeserver = homeserver
         self._report = report
-        self._no_pins: set[str] = set()
+        self._reported: set[str] = set()
 
     async def send(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
         """Send a message, reaction or pin; the event id it became."""
@@ -51,6 +49,16 @@ class RoomMessenger:
             return await self._pin(waiting, room_id, note)
         if note.style == "reaction":
             return await self._react(waiting, room_id, note)
+        try:
+            return await self._say(waiting, room_id, note)
+        except Refused as problem:
+            if note.thread is None or problem.status != _BAD_REQUEST:
+                raise
+        # The server allows no thread there; what is to be said matters more than where it hangs.
+        await self._report_once(f"The bot may not answer in threads in {room_id}; it answers in the main timeline.")
+        return await self._say(waiting, room_id, replace(note, thread=None))
+
+    async def _say(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
         content = compose_message(note, waiting.txn_id)
         return await self._homeserver.send(room_id, "m.room.message", content, waiting.txn_id)
 
@@ -83,13 +91,13 @@ class RoomMessenger:
         except Refused as problem:
             if problem.status != _FORBIDDEN:
                 raise
-            await self._report_no_pins(room_id)
+            await self._report_once(f"The bot may not pin in {room_id}; drills are posted there unpinned.")
             return f"unpinned:{waiting.txn_id}"
 
-    async def _report_no_pins(self, room_id: str) -> None:
-        if room_id not in self._no_pins:
-            self._no_pins.add(room_id)
-            await self._report(OperatorError(f"The bot may not pin in {room_id}; drills are posted there unpinned."))
+    async def _report_once(self, problem: str) -> None:
+        if problem not in self._reported:
+            self._reported.add(problem)
+            await self._report(OperatorError(problem))
 
     async def find_sent(self, waiting: Waiting, room_id: str) -> str | None:
         """The event id of this row if it is already in the room; a pin is not looked for, for pinning twice is once."""

@@ -3,6 +3,8 @@
 from collections.abc import Mapping, Sequence
 from typing import Protocol
 
+from bot.matrix.wire import RawEvent
+
 MARK = "platepace.private_with"
 """In a room's create event, which nobody can change later: whose private room it is."""
 
@@ -10,11 +12,18 @@ MARK = "platepace.private_with"
 class Rooms(Protocol):
     """What opening a room takes of the homeserver."""
 
+    @property
+    def user_id(self) -> str:
+        """Who the bot is."""
+
     async def create_room(self, order: Mapping[str, object]) -> str:
         """Make a room; its id."""
 
     async def joined_rooms(self) -> Sequence[str]:
         """The rooms that the bot is in."""
+
+    async def creation(self, room_id: str) -> RawEvent | None:
+        """The event that made the room, with its sender."""
 
     async def state(self, room_id: str, event_type: str, state_key: str = "") -> Mapping[str, object] | None:
         """The content of a state event; None if there is none."""
@@ -33,10 +42,10 @@ async def open_room(rooms: Rooms, user_id: str) -> str:
 
 
 async def find_room(rooms: Rooms, user_id: str) -> str | None:
-    """The room of two made for this person earlier, unless they left it."""
+    """The room of two made for this person earlier, by the bot and nobody else, unless they left it."""
     for room_id in await rooms.joined_rooms():
-        create = await rooms.state(room_id, "m.room.create")
-        if create and create.get(MARK) == user_id:
+        creation = await rooms.creation(room_id)
+        if creation and creation.sender == rooms.user_id and creation.content.get(MARK) == user_id:
             member = await rooms.state(room_id, "m.room.member", user_id)
             if member and member.get("membership") in {"invite", "join"}:
                 return room_id
