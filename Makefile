@@ -4,9 +4,15 @@ VENV := .venv
 BIN := $(VENV)/bin
 READY := $(VENV)/.ready
 
-.PHONY: demo test check soak bench lock clean
+.PHONY: demo install test check soak bench lock clean
 demo: $(READY)
 	$(BIN)/python -m bot demo
+
+# For a real room: the bot alone, without what tests and demo need.
+install:
+	test -x $(BIN)/python || $(PYTHON) -m venv $(VENV)
+	$(BIN)/python -m pip install --quiet --disable-pip-version-check --require-hashes -r requirements.txt
+	$(BIN)/python -m pip install --quiet --disable-pip-version-check --no-deps .
 
 test: $(READY)
 	$(BIN)/python -m pytest -m "not soak"
