@@ -12,6 +12,7 @@ from urllib.parse import unquote
 from bot.domain.durations import fold_digits, is_clocklike, read_clock
 from bot.domain.run import Sent
 from bot.errors import UserError
+from bot.replies.markup import plain_name
 from bot.words.result_words import NUMBERED, REASONS, meaning_of
 
 COUNT = re.compile(r"(\d{1,9})/(\d{1,9})")
@@ -171,7 +172,7 @@ class _Walk:
     def _civil_time(self, typed: str, words: int) -> bool:
         civil = _CIVIL_TIME.fullmatch(typed)
         if not civil:
-            self._faults.append(UserError("at-unreadable", typed=typed))
+            self._faults.append(UserError("at-unreadable", typed=plain_name(typed)))
         return self._keep("at", f"{int(civil[1]):02d}:{civil[2]}" if civil else "", words)
 
     def _steps(self) -> bool:

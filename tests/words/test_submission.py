@@ -242,6 +242,7 @@ mangled = st.builds(
 
 @given(st.text() | mangled | st.lists(pieces, max_size=12).map(" ".join))
 @example("at ²")
+@example("8:05 11/12 at 1" + "x" * 300)
 @example("for")
 @example("steps")
 @example("[x](https://matrix.to/#/@)")
