@@ -26,9 +26,12 @@ sent, so the events are fetched again and the sends are repeated under the same 
 
 def open_engine(url: str) -> AsyncEngine:
     """An engine for this database URL; an OperatorError for any but SQLite and PostgreSQL."""
-    engine = create_async_engine(_with_driver(url))
+    address = _with_driver(url)
+    is_file = address.get_backend_name() == "sqlite"
+    # A server may have been restarted since it was last spoken to; a file has not.
+    engine = create_async_engine(address, pool_pre_ping=not is_file)
     event.listen(engine.sync_engine, "begin", _be_alone)
-    if engine.dialect.name == "sqlite":
+    if is_file:
         event.listen(engine.sync_engine, "connect", _prepare_sqlite)
     return engine
 

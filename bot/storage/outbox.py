@@ -96,7 +96,8 @@ class SqlOutbox(Repository):
 
     async def release(self) -> None:
         """Give up the leases that an earlier process took with it."""
-        await self._do(update(outbox).where(outbox.c.state == "leased").values(lease_until=None))
+        taken = (_is_open(outbox), outbox.c.state == "leased")
+        await self._do(update(outbox).where(*taken).values(lease_until=None))
 
     async def sent(self, row: int, event_id: str) -> None:
         """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""

@@ -122,6 +122,21 @@ async def test_a_leased_lane_is_left_alone_until_the_lease_ends(storage: SqlStor
     assert after.first_try_at_s == MONDAY.timestamp()
 
 
+async def test_a_new_process_takes_over_what_the_last_one_was_sending(storage: SqlStorage) -> None:
+    """Its leases end at once; a lane that rests after a failed attempt goes on resting."""
+    later = MONDAY + timedelta(seconds=300)
+    async with storage.begin() as work:
+        in_hand, resting = await add(work, a_note("one"), a_note("two", to=NOOR))
+        await work.outbox.lease(in_hand, [], a_note("one"), MONDAY)
+        await work.outbox.lease(resting, [], a_note("two", to=NOOR), MONDAY)
+        await work.outbox.postpone(resting, later, "429")
+        await work.outbox.release()
+        assert await work.outbox.lanes(MONDAY) == [KITCHEN_ROOM]
+        [head] = await work.outbox.head(KITCHEN_ROOM, 1)
+        assert head.first_try_at_s == MONDAY.timestamp()
+        assert await work.outbox.lease(in_hand, [], a_note("one"), MONDAY)
+
+
 async def test_what_was_tried_stands_as_it_was_tried(storage: SqlStorage) -> None:
     """Several answers sent as one stay one when tried again: the head comes alone, with all that it says."""
     both = a_note("Noor: Heard.\nLio: Heard.")

@@ -12,7 +12,18 @@ from bot.services.ports.messages import Cause, EventRef
 from bot.services.ports.world import UnitOfWork
 from bot.storage.engine import open_engine
 from bot.storage.storage import SqlStorage
-from tests.fakes import KITCHEN_ROOM, MONDAY, NOOR, FixedClock, a_drill, a_live_drill, a_message, a_note, a_run
+from tests.fakes import (
+    KITCHEN_ROOM,
+    MONDAY,
+    NOOR,
+    FixedClock,
+    a_drill,
+    a_live_drill,
+    a_message,
+    a_note,
+    a_run,
+    a_schedule,
+)
 
 FILL = """
 WITH RECURSIVE nth(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM nth WHERE n < 100000)
@@ -34,11 +45,12 @@ CALLS: dict[str, Call] = {
     "inbox.settle": lambda work: work.inbox.settle(1),
     "inbox.bury": lambda work: work.inbox.bury(1),
     "outbox.add": lambda work: work.outbox.add(a_note(), Cause(event_id="$new"), 0),
-    "outbox.add a slot": lambda work: work.outbox.add(a_note(), Cause(schedule_id=None, slot=None, event_id="$2"), 1),
+    "outbox.add a post": lambda work: work.outbox.add(a_note(), Cause(schedule_id=1, slot="2026-W48"), 0),
     "outbox.lanes": lambda work: work.outbox.lanes(MONDAY),
     "outbox.next_try_at": lambda work: work.outbox.next_try_at(),
     "outbox.head": lambda work: work.outbox.head(KITCHEN_ROOM, 5),
     "outbox.lease": lambda work: work.outbox.lease(1, [2, 3], a_note(), MONDAY),
+    "outbox.release": lambda work: work.outbox.release(),
     "outbox.postpone": lambda work: work.outbox.postpone(1, MONDAY, "429"),
     "outbox.sent": lambda work: work.outbox.sent(1, "$sent"),
     "outbox.bury": lambda work: work.outbox.bury(1, "403"),
@@ -95,6 +107,7 @@ async def fill(storage: SqlStorage, url: str) -> None:
         await work.runs.raise_hand("$run", "@lio:tern.example", "$hand0")
         await work.inbox.take("@bot", [a_message("$first")], None)
         await work.inbox.settle(1)
+        await work.schedules.save(a_schedule())
         await work.outbox.add(a_note(), Cause(event_id="$first"), 0)
         await work.outbox.sent(1, "$answer")
     engine = open_engine(url)
