@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from difflib import get_close_matches
 from pathlib import Path
 from typing import Annotated, Any
-from zoneinfo import available_timezones
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError, available_timezones
 
 from pydantic import AfterValidator, BaseModel, Field, SecretStr, ValidationError
 
@@ -14,10 +14,11 @@ from bot.errors import OperatorError
 
 
 def _zone(name: str) -> str:
-    if name not in available_timezones():
+    try:
+        return ZoneInfo(name).key
+    except (ZoneInfoNotFoundError, ValueError, OSError):
         near = get_close_matches(name, available_timezones(), n=1, cutoff=0.5)
-        raise ValueError(f"unknown time zone {name!r}" + (f"; did you mean {near[0]!r}?" if near else ""))
-    return name
+        raise ValueError(f"unknown time zone {name!r}" + (f"; did you mean {near[0]!r}?" if near else "")) from None
 
 
 class MatrixSettings(BaseModel, extra="forbid"):

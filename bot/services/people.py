@@ -16,12 +16,6 @@ HELD_FOR = timedelta(hours=48)
 _NAMES_SOMEBODY = re.compile(r"\b(?:for|with)\b", re.IGNORECASE)
 
 
-async def is_counted_in(said: Said) -> bool:
-    """Whether the person has said that their results may be kept."""
-    member = await said.work.kitchens.member(said.kitchen.room_id, said.user_id)
-    return member is not None and member.consent == "in"
-
-
 async def hold_until_joined(said: Said, lines: Sequence[Line]) -> None:
     """Hold a first submission and answer once with what is kept and why; unanswered in 48 h it is erased."""
     asked = [q for q in await said.work.questions.open(said.user_id, said.now) if q.kind == "join"]
@@ -40,18 +34,18 @@ async def names_in(said: Said) -> list[str]:
     return [plain_name(m.name) for m in await said.work.kitchens.members(said.kitchen.room_id) if m.state == "join"]
 
 
-async def join(said: Said) -> None:
-    """Count the person in from now on."""
-    member = await _member(said)
-    if member.consent != "in":
-        since = member.counted_since or said.now
-        await said.work.kitchens.save_member(replace(member, consent="in", counted_since=since))
+async def join(said: Said) -> Member:
+    """Count the person in from now on; the member that they are by that."""
+    member = replace(said.member, consent="in", counted_since=said.member.counted_since or said.now)
+    if member != said.member:
+        await said.work.kitchens.save_member(member)
     await said.answer(said.phrases("joined", name=said.name))
+    return member
 
 
 async def leave(said: Said) -> None:
     """Count the person out: nothing more is kept, what was kept stays until they ask otherwise."""
-    await said.work.kitchens.save_member(replace(await _member(said), consent="out"))
+    await said.work.kitchens.save_member(replace(said.member, consent="out"))
     await said.answer(said.phrases("left", name=said.name))
 
 
@@ -67,8 +61,3 @@ async def mate_named(said: Said, typed: str) -> Member:
     if found[0].user_id == said.house.bot_id:
         raise UserError("which-mate", name=plain_name(typed))
     return found[0]
-
-
-async def _member(said: Said) -> Member:
-    known = await said.work.kitchens.member(said.kitchen.room_id, said.user_id)
-    return known or Member(room_id=said.kitchen.room_id, user_id=said.user_id, name=said.display_name, state="join")

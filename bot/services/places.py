@@ -6,7 +6,7 @@ from datetime import timedelta
 from bot.replies.markup import plain_name
 from bot.services.house import House
 from bot.services.ports.events import Edit, Message
-from bot.services.ports.records import Kitchen, Question
+from bot.services.ports.records import Kitchen, Member, Question
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
@@ -33,7 +33,7 @@ async def place_of(
 async def _in_kitchen(
     house: House, work: UnitOfWork, speaker: Speaker, event: Message | Edit, arrived: int, kitchen: Kitchen
 ) -> Said:
-    member = await work.kitchens.member(kitchen.room_id, event.sender)
+    known = await work.kitchens.member(kitchen.room_id, event.sender)
     message = event if isinstance(event, Message) else None
     return Said(
         house=house,
@@ -41,7 +41,7 @@ async def _in_kitchen(
         speaker=speaker,
         kitchen=kitchen,
         user_id=event.sender,
-        display_name=(member.name if member else "") or event.sender,
+        member=known or Member(room_id=kitchen.room_id, user_id=event.sender, name="", state="join"),
         private=event.room_id != kitchen.room_id,
         room_id=event.room_id,
         event_id=event.target if isinstance(event, Edit) else event.event_id,
@@ -60,14 +60,20 @@ async def _of_several(said: Said, kitchens: list[Kitchen]) -> Said | None:
     for question in waiting:
         if question.kind != "kitchen":
             meant = [k for k in kitchens if k.room_id == question.room_id]
-            return replace(said, kitchen=meant[0]) if meant else None
+            return await _of(said, meant[0]) if meant else None
     chosen = said.text.strip()
     for question in waiting:
         await said.work.questions.close(question.id)
         if chosen.isdecimal() and 1 <= int(chosen[:3]) <= len(kitchens):
-            return replace(said, kitchen=kitchens[int(chosen[:3]) - 1], text=question.about)
+            return await _of(replace(said, text=question.about), kitchens[int(chosen[:3]) - 1])
     await _ask_which(said, kitchens)
     return None
+
+
+async def _of(said: Said, kitchen: Kitchen) -> Said:
+    """The same said of this kitchen."""
+    known = await said.work.kitchens.member(kitchen.room_id, said.user_id)
+    return replace(said, kitchen=kitchen, member=known or said.member)
 
 
 async def _ask_which(said: Said, kitchens: list[Kitchen]) -> None:

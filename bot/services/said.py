@@ -8,7 +8,7 @@ from bot.replies.phrases import Phrases
 from bot.services.authority import is_chef
 from bot.services.house import House
 from bot.services.ports.messages import EventRef
-from bot.services.ports.records import Kitchen, LiveDrill
+from bot.services.ports.records import Kitchen, LiveDrill, Member
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import NONE, Figures, Speaker
 
@@ -18,7 +18,7 @@ class Said:
     """One message as the services see it.
 
     ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``arrived`` is its
-    place in stream order.
+    place in stream order, ``member`` what is known of the person in this kitchen.
     """
 
     house: House
@@ -26,7 +26,7 @@ class Said:
     speaker: Speaker
     kitchen: Kitchen
     user_id: str
-    display_name: str
+    member: Member
     private: bool
     room_id: str
     event_id: str
@@ -40,7 +40,7 @@ class Said:
     @property
     def name(self) -> str:
         """The person's name, safe to print."""
-        return plain_name(self.display_name)
+        return plain_name(self.member.name or self.user_id)
 
     @property
     def phrases(self) -> Phrases:

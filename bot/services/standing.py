@@ -112,7 +112,8 @@ def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:
 
 async def _tell_luck(house: House, work: UnitOfWork, speaker: Speaker, owner: Owner, by_s: int) -> None:
     """In private, how much a new best may owe to luck, where there are runs enough to say."""
-    nets_s = [run.result.net_s for run in await work.runs.on_set_up(*owner) if run.result.net_s is not None]
+    counted = [run for run in await work.runs.on_set_up(*owner) if run.result.kind == "counted" and not run.over_limit]
+    nets_s = [run.result.net_s for run in counted if run.result.net_s is not None]
     usual = usual_difference_s(nets_s)
     if usual:
         await speaker.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual))

@@ -10,7 +10,7 @@ from bot.services.doubts import raise_doubts
 from bot.services.lines import Line, ask_about
 from bot.services.mates import hold_for_mate, runner_of
 from bot.services.meant import Meant, drill_meant
-from bot.services.people import hold_until_joined, is_counted_in
+from bot.services.people import hold_until_joined
 from bot.services.ports.records import Run
 from bot.services.said import Said
 from bot.services.working_out import remarks_on, work_out_line
@@ -20,7 +20,7 @@ LAPSING = ("count", "left", "sure", "again")
 
 async def take_lines(said: Said, lines: Sequence[Line]) -> None:
     """Take each line of one message singly; a bad one is named and the others stand."""
-    if not await is_counted_in(said):
+    if said.member.consent != "in":
         await hold_until_joined(said, lines)
         return
     await _lapse_questions(said)

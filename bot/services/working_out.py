@@ -61,8 +61,11 @@ def _as_stopped(sent: Sent, plates: int) -> Sent:
 async def is_settling_in(said: Said, runner: str) -> bool:
     """Whether the person joined after the kitchen's first closed board and has fewer than three runs since."""
     first = await said.work.drills.first_closing(said.kitchen.room_id)
-    member = await said.work.kitchens.member(said.kitchen.room_id, runner)
-    if first is None or member is None or member.counted_since is None or member.counted_since <= first:
+    if first is None:
+        return False
+    own = runner == said.user_id
+    member = said.member if own else await said.work.kitchens.member(said.kitchen.room_id, runner)
+    if member is None or member.counted_since is None or member.counted_since <= first:
         return False
     return await said.work.runs.count(said.kitchen.room_id, runner) < SETTLING_RUNS
 

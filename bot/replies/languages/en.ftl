@@ -375,5 +375,5 @@ at-unreadable = I could not read { $typed } as a time of day; write it like `at 
 clock-or-decimal = Is that { $minutes } min { $seconds } s or { $decimal } minutes? Send `{ $clock }` or `{ $converted }`.
 clock-in-decimals = { $decimal } minutes would be { $converted }. Send `{ $converted }`, or the clock as it stood.
 clock-unreadable = I could not read { $typed } as a clock; write it like `8:05`.
-clock-past-59 = { $typed } has more than 59 seconds; write it like `8:05`.
+clock-past-59 = `{ $typed }` cannot be a clock: minutes and seconds go from 00 to 59. Send it again, like `8:05`.
 clock-over-a-day = { $typed } is more than a day; write the run's clock like `8:05`.
