@@ -6,7 +6,7 @@ transaction id for ever, so that sending it again, after a crash or an answer th
 
 import asyncio
 import logging
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import replace
 from datetime import timedelta
 from typing import NoReturn
@@ -22,6 +22,7 @@ log = logging.getLogger(__name__)
 OnDead = Callable[[UnitOfWork, Waiting, str], Awaitable[None]]
 """Hears, within the transaction that buries it, of a message that will never be sent, and why."""
 
+_REACTIONS = "#ack"
 _SERVER_FORGETS_AFTER_S = 20 * 3600.0
 _ODD_FAULTS_BEFORE_BURIAL = 10
 _SHORTEST_SLEEP_S = 0.5
@@ -51,30 +52,34 @@ class Sender:
                 self._woken.clear()
                 sleep_s: float | None = _AFTER_A_FAULT_S
                 try:
-                    for lane in await self._free_lanes():
+                    lanes, sleep_s = await self._look()
+                    for lane in lanes:
                         self._busy.add(lane)
                         senders.create_task(self._work_off(lane))
-                    sleep_s = await self._until_next_try_s()
                 except Exception:
                     log.exception("outbox: the lanes cannot be read")
                 await self._sleep(sleep_s)
 
     async def flush(self) -> None:
         """Send everything that may go now, lane after lane, and return."""
-        while lanes := await self._free_lanes():
+        while lanes := (await self._look())[0]:
             for lane in lanes:
                 while await self._send_head(lane):
                     pass
 
-    async def _free_lanes(self) -> list[str]:
+    async def _look(self) -> tuple[list[str], float | None]:
+        """The lanes to start on now, and in how many seconds a lane at rest may be tried again."""
+        now = self._world.clock()
         async with self._storage.begin() as work:
-            lanes = await work.outbox.lanes(self._world.clock())
-        return [lane for lane in lanes if lane not in self._busy]
-
-    async def _until_next_try_s(self) -> float | None:
-        async with self._storage.begin() as work:
+            free = await work.outbox.lanes(now)
             moment = await work.outbox.next_try_at()
-        return None if moment is None else (moment - self._world.clock()).total_seconds()
+        lanes = [lane for lane in free if lane not in self._busy and not self._must_give_way(lane, free)]
+        return lanes, None if moment is None else (moment - now).total_seconds()
+
+    def _must_give_way(self, lane: str, free: Sequence[str] = ()) -> bool:
+        """Whether these are reactions of a room with words to send: words are what somebody waits for."""
+        room = lane.removesuffix(_REACTIONS)
+        return room != lane and (room in self._busy or room in free)
 
     async def _sleep(self, seconds: float | None) -> None:
         """Sleep until woken, or for so long; a lane that is being worked off now needs no shorter sleep."""
@@ -89,7 +94,7 @@ class Sender:
 
     async def _work_off(self, lane: str) -> None:
         try:
-            while await self._send_head(lane):
+            while await self._send_head(lane) and not self._must_give_way(lane):
                 pass
         except Exception:
             log.exception("outbox: lane %s rests after an unforeseen fault", lane)
@@ -100,7 +105,7 @@ class Sender:
 
     async def _send_head(self, lane: str) -> bool:
         """Try the head of the lane; whether another may follow at once."""
-        await self._pace.take(reaction=lane.endswith("#ack"))
+        await self._pace.take(reaction=lane.endswith(_REACTIONS))
         leased = await self._lease(lane)
         if leased is None:
             return False

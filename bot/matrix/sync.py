@@ -106,15 +106,16 @@ class SyncLoop:
         """One sync: ask, fill what was left out, keep all of it, wake the worker, and see to the invitations."""
         async with self._storage.begin() as work:
             since = await work.inbox.token(self._own_id)
-        if since and not self._invitations_looked_up:
-            # One that came before the bot was last stopped is in no later sync.
-            await self._keep([], None, await self._homeserver.invitations())
         news = await self._homeserver.sync(None if self._token_is_dead() else since)
         rooms = [*news.rooms.join.items(), *news.rooms.leave.items()]
         events = [event for room_id, room in rooms for event in await self._read(room_id, room, since)]
         await self._keep(events, news.next_batch, news)
         self._refusals = 0
         self.caught_up.set()
+        if since and not self._invitations_looked_up:
+            # One that came before the bot was last stopped is in no later sync.
+            await self._keep([], None, await self._homeserver.invitations())
+            self._invitations_looked_up = True
 
     def _token_is_dead(self) -> bool:
         return self._refusals >= _REFUSALS_BEFORE_A_NEW_TOKEN
@@ -145,4 +146,3 @@ class SyncLoop:
             self._invitations.accept(invitation.room_id, invitation.sender)
         for room_id in news.rooms.leave:
             self._invitations.withdraw(room_id)
-        self._invitations_looked_up = True

@@ -30,8 +30,9 @@ class SqlOutbox(Repository):
 
     async def add(self, note: Outgoing, cause: Cause, part: int) -> EventRef:
         """Keep a message to be sent; the same cause and part again changes nothing and gives the first reference."""
-        await self._insert_or_ignore(
+        row = await self._insert_or_find(
             outbox,
+            _said_for(cause, part),
             lane=lane_of(note),
             schedule_id=cause.schedule_id,
             slot=cause.slot,
@@ -44,7 +45,7 @@ class SqlOutbox(Repository):
             cause_event_id=cause.event_id,
             revision=None if cause.event_id is None else cause.revision,
         )
-        return _ref(await self._value(select(outbox.c.id).where(*_said_for(cause, part))))
+        return _ref(row)
 
     async def lanes(self, now: datetime) -> list[str]:
         """Lanes whose head of line may be tried now, the longest waiting first."""

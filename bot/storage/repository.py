@@ -5,7 +5,7 @@ from dataclasses import fields, replace
 from importlib import import_module
 from typing import Any, ClassVar, Protocol, TypeVar
 
-from sqlalchemy import Column, Executable, RowMapping, Table, insert, update
+from sqlalchemy import Column, ColumnElement, Executable, RowMapping, Table, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 from sqlalchemy.sql.dml import UpdateBase
 
@@ -61,6 +61,12 @@ class Repository:
     async def _insert_or_ignore(self, table: Table, **values: Any) -> bool:
         """A new row unless one like it is there; whether it is new."""
         return await self._do(self._own_insert(table).values(**values).on_conflict_do_nothing()) == 1
+
+    async def _insert_or_find(self, table: Table, same: Sequence[ColumnElement[bool]], **values: Any) -> int:
+        """A new row unless one like it is there; the id of whichever it is."""
+        added = self._own_insert(table).values(**values).on_conflict_do_nothing().returning(table.c.id)
+        row = await self._value(added)
+        return int(await self._value(select(table.c.id).where(*same)) if row is None else row)
 
     async def _put(self, table: Table, **values: Any) -> None:
         """The row under the table's key, new or replaced."""

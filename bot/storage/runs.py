@@ -36,8 +36,8 @@ class SqlRuns(Repository):
         """The person's latest run by stream order among these statuses."""
         theirs = (runs.c.room_id == room_id) & (runs.c.user_id == user_id) & runs.c.status.in_(statuses)
         latest = select(runs.c.id).where(theirs).order_by(runs.c.arrived.desc(), runs.c.line.desc()).limit(1)
-        run_id = await self._value(latest)
-        return None if run_id is None else await self.get(run_id)
+        found = await self._runs(runs.c.id == latest.scalar_subquery(), order=(runs.c.id,))
+        return found[0] if found else None
 
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
         """The person's kept runs on a set-up in order of when they were run, then of arrival."""
