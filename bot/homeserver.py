@@ -195,6 +195,7 @@ def _settings(server: Homeserver) -> dict[str, object]:
         "stats": {"enabled": False},
         "url_preview_enabled": False,
         "bcrypt_rounds": 4,
+        "caches": {"sync_response_cache_duration": "0s"},  # a bot that starts twice in two minutes gets news twice
     }
 
 

@@ -30,7 +30,10 @@ _NEWS_FILTER: dict[str, object] = {
         "account_data": _NOTHING,
     },
 }
-_INVITATIONS_FILTER = _NEWS_FILTER | {"room": {"rooms": []}}
+# A filter that names no room would leave out the invitations too (Synapse 1.163).
+_INVITATIONS_FILTER = _NEWS_FILTER | {
+    "room": dict.fromkeys(("state", "timeline", "ephemeral", "account_data"), _NOTHING)
+}
 
 _Model = TypeVar("_Model", bound=BaseModel)
 
@@ -108,7 +111,7 @@ class Client:
             raise OperatorError(f"Signed in on device {device_id}, but this bot has always been {self._device_id}.")
         self._device_id = str(device_id) if device_id else None
 
-    async def sync(self, since: str | None, *, wait_s: float = 30.0) -> News:
+    async def sync(self, since: str | None, *, wait_s: float) -> News:
         """What is new since that token, waiting so long for something; without a token, how everything stands."""
         query = {"filter": json.dumps(_NEWS_FILTER), "timeout": str(int(wait_s * 1000))}
         try:

@@ -22,6 +22,7 @@ from bot.services.ports.world import Storage, Wake
 log = logging.getLogger(__name__)
 
 _REFUSALS_BEFORE_A_NEW_TOKEN = 3
+_WAIT_S = 30.0
 
 
 class Homeserver(Past, Protocol):
@@ -34,8 +35,8 @@ class Homeserver(Past, Protocol):
     async def sign_in(self) -> str:
         """Sign in again on the same device."""
 
-    async def sync(self, since: str | None) -> News:
-        """What is new since that token; without one, how everything stands."""
+    async def sync(self, since: str | None, *, wait_s: float) -> News:
+        """What is new since that token, waiting so long for something; without one, how everything stands."""
 
     async def invitations(self) -> News:
         """The invitations that are open."""
@@ -106,7 +107,8 @@ class SyncLoop:
         """One sync: ask, fill what was left out, keep all of it, wake the worker, and see to the invitations."""
         async with self._storage.begin() as work:
             since = await work.inbox.token(self._own_id)
-        news = await self._homeserver.sync(None if self._token_is_dead() else since)
+        wait_s = _WAIT_S if self.caught_up.is_set() else 0.0
+        news = await self._homeserver.sync(None if self._token_is_dead() else since, wait_s=wait_s)
         rooms = [*news.rooms.join.items(), *news.rooms.leave.items()]
         events = [event for room_id, room in rooms for event in await self._read(room_id, room, since)]
         await self._keep(events, news.next_batch, news)

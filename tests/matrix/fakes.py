@@ -66,7 +66,7 @@ class ScriptedServer:
     signed_in: int = 0
     silent: asyncio.Event = field(default_factory=asyncio.Event)
 
-    async def sync(self, since: str | None) -> News:
+    async def sync(self, since: str | None, *, wait_s: float) -> News:
         """The next answer."""
         self.asked.append(since)
         if not self.answers:

@@ -133,11 +133,11 @@ async def test_a_refused_sync_token_is_told_from_a_refused_sync() -> None:
     refusal = refuses(400, "M_UNKNOWN")
     async with client_of(Account(BOT), refusal, refusal, says({"rooms": {}})) as (client, _):
         with pytest.raises(TokenRefused):
-            await client.sync("s1")
+            await client.sync("s1", wait_s=0)
         with pytest.raises(TryLater):
-            await client.sync(None)
+            await client.sync(None, wait_s=0)
         with pytest.raises(TryLater):  # an answer without next_batch
-            await client.sync("s1")
+            await client.sync("s1", wait_s=0)
 
 
 async def test_state_that_is_not_there_is_none_and_state_that_may_not_be_read_is_refused() -> None:
