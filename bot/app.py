@@ -9,6 +9,7 @@ from datetime import UTC, datetime
 from random import SystemRandom
 from typing import NoReturn
 
+from bot.errors import NO_HOMESERVER, OperatorError
 from bot.library.course import load_course
 from bot.library.seconds import load_seconds
 from bot.matrix.client import Account, Client
@@ -22,6 +23,7 @@ from bot.services.faults import Faults
 from bot.services.house import House
 from bot.services.inbox import InboxWorker
 from bot.services.planner import Planner
+from bot.services.ports.messages import SendRefused, TryLater
 from bot.services.ports.records import Session
 from bot.services.ports.world import Clock
 from bot.settings import Secrets, Settings
@@ -127,7 +129,7 @@ async def _signed_in(settings: Settings, secrets: Secrets, storage: SqlStorage, 
     )
     client = make_client(settings.matrix.homeserver, account)
     try:
-        device_id = await client.sign_in()
+        device_id = await _sign_in(client, settings.matrix.homeserver)
         async with storage.begin() as work:
             await work.sessions.save(Session(user_id=user_id, device_id=device_id, token=client.token))
             await work.outbox.release()
@@ -135,6 +137,13 @@ async def _signed_in(settings: Settings, secrets: Secrets, storage: SqlStorage, 
         await client.close()
         raise
     return client
+
+
+async def _sign_in(client: Client, homeserver: str) -> str:
+    try:
+        return await client.sign_in()
+    except (TryLater, SendRefused) as problem:
+        raise OperatorError(f"{homeserver} cannot be used now: {problem}", NO_HOMESERVER) from problem
 
 
 def _join(settings: Settings, storage: SqlStorage, client: Client, clock: Clock) -> Bot:

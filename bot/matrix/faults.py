@@ -9,7 +9,7 @@ from collections.abc import Awaitable, Callable, Mapping
 from contextlib import suppress
 from email.utils import parsedate_to_datetime
 
-from bot.errors import OperatorError
+from bot.errors import NOT_SIGNED_IN, OperatorError
 from bot.services.ports.messages import SendRefused, TryLater
 
 Report = Callable[[OperatorError], Awaitable[None]]
@@ -43,6 +43,9 @@ class TokenRefused(TryLater):
 
 class LoggedOut(OperatorError):  # noqa: N818 - it is the state that the bot is in
     """There is no way to sign in again: the process has to end."""
+
+    def __init__(self, told: str) -> None:
+        super().__init__(told, NOT_SIGNED_IN)
 
 
 def fault(status: int, headers: Mapping[str, str], told: Mapping[str, object]) -> SendRefused | TryLater:

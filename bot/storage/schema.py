@@ -6,7 +6,7 @@ from sqlalchemy import Connection, column, inspect, select, table
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.ext.asyncio import AsyncEngine
 
-from bot.errors import OperatorError
+from bot.errors import NO_DATABASE, OperatorError
 
 HEAD = "0001"
 """The newest revision: compared before Alembic is imported, which takes longer than all the rest of a start."""
@@ -22,7 +22,8 @@ async def bring_up_to_date(engine: AsyncEngine) -> None:
     except (DBAPIError, OSError) as fault:
         cause = fault.orig if isinstance(fault, DBAPIError) else fault
         raise OperatorError(
-            f"The database cannot be used: {cause}. Look at database.url and at who may write there."
+            f"The database cannot be used: {cause}. Look at storage.url and at who may write there.",
+            NO_DATABASE,
         ) from fault
 
 
