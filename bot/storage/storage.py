@@ -7,7 +7,8 @@ from datetime import timedelta
 
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from bot.services.ports.repositories import Drills, Inbox, Kitchens, Outbox, Questions, Runs, Schedules, Sessions
+from bot.services.ports.pipeline import Inbox, Outbox, Sessions
+from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
 from bot.services.ports.world import Clock, UnitOfWork
 from bot.storage.drills import SqlDrills
 from bot.storage.engine import open_engine

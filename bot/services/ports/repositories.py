@@ -5,8 +5,6 @@ from datetime import date, datetime
 from typing import Protocol
 
 from bot.domain.drill import Drill
-from bot.services.ports.events import Incoming, Received
-from bot.services.ports.messages import Cause, EventRef, Outgoing, Waiting
 from bot.services.ports.records import (
     Draft,
     FrozenBoard,
@@ -19,86 +17,7 @@ from bot.services.ports.records import (
     Run,
     RunStatus,
     Schedule,
-    Session,
 )
-
-
-class Sessions(Protocol):
-    """How the bot is signed in."""
-
-    async def get(self, user_id: str) -> Session | None:
-        """The session of an earlier start."""
-
-    async def save(self, session: Session) -> None:
-        """Keep the session, new or renewed."""
-
-
-class Inbox(Protocol):
-    """Everything that came from a room, once each, in stream order."""
-
-    async def take(self, account: str, events: Sequence[Incoming], token: str | None) -> int:
-        """Keep the new ones of these events and, with them, the sync token reached; how many were new."""
-
-    async def token(self, account: str) -> str | None:
-        """The sync token last kept for this account."""
-
-    async def forget_token(self, account: str) -> None:
-        """Drop a token that the server refuses."""
-
-    async def known(self, event_ids: Sequence[str]) -> set[str]:
-        """Which of these events were kept before, whatever became of them since."""
-
-    async def oldest(self) -> Received | None:
-        """The first event not yet processed and not dead."""
-
-    async def settle(self, seq: int) -> None:
-        """Mark as processed and erase what was said: only event id and state stay."""
-
-    async def fail(self, seq: int, problem: str) -> int:
-        """Count a failed attempt; how many there have been."""
-
-    async def bury(self, seq: int) -> None:
-        """Mark as dead, so that it blocks no other; its content is erased."""
-
-
-class Outbox(Protocol):
-    """Everything that goes to a room, once each, in lane order. A lane is a room, a person, or a room's reactions."""
-
-    async def add(self, note: Outgoing, cause: Cause, part: int) -> EventRef:
-        """Keep a message to be sent; the same cause and part again changes nothing and gives the first reference."""
-
-    async def lanes(self, now: datetime) -> list[str]:
-        """Lanes whose head of line may be tried now, the longest waiting first."""
-
-    async def next_try_at(self) -> datetime | None:
-        """The earliest moment at which a lane that is waiting may be tried."""
-
-    async def head(self, lane: str, most: int) -> list[Waiting]:
-        """The first rows of the lane in order, at most so many."""
-
-    async def lease(self, head: int, absorbed: Sequence[int], note: Outgoing, now: datetime) -> bool:
-        """Mark the head as being tried, with its content as it will be sent, and the rows that it absorbs.
-
-        False, and nothing is changed, if it is no longer the head of its lane or somebody else is trying it.
-        """
-
-    async def release(self) -> None:
-        """Give up the leases that an earlier process took with it."""
-
-    async def sent(self, row: int, event_id: str) -> None:
-        """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""
-
-    async def postpone(self, row: int, until: datetime, problem: str) -> None:
-        """Count a failed attempt; its lane waits until then."""
-
-    async def bury(self, row: int, problem: str) -> None:
-        """Mark as dead: never tried again, never in the way of the next."""
-
-    async def event_of(self, ref: EventRef) -> str | None:
-        """The event id behind a reference; None while unsent or dead."""
-
-    async def ref_of(self, event_id: str) -> EventRef | None:
-        """The outbox reference of one of our own events; None if it is not ours."""
 
 
 class Kitchens(Protocol):

@@ -6,7 +6,8 @@ from datetime import datetime
 from typing import Protocol
 
 from bot.services.ports.messages import Outgoing, Waiting
-from bot.services.ports.repositories import Drills, Inbox, Kitchens, Outbox, Questions, Runs, Schedules, Sessions
+from bot.services.ports.pipeline import Inbox, Outbox, Sessions
+from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
 
 Clock = Callable[[], datetime]
 """The time now, in UTC, aware."""
