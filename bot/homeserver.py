@@ -65,12 +65,10 @@ class Homeserver:
     async def stop(self) -> None:
         """Ask the server to end, and make it end if it does not."""
         process = self._signal(signal.SIGTERM)
-        if process is None:
-            return
-        try:
-            await asyncio.wait_for(process.wait(), _PARTING_S)
-        except TimeoutError:
-            await self.kill()
+        if process is not None:
+            with contextlib.suppress(TimeoutError):
+                await asyncio.wait_for(process.wait(), _PARTING_S)
+        await self.kill()
 
     async def kill(self) -> None:
         """End the server at once, as a power cut would."""
@@ -88,19 +86,13 @@ class Homeserver:
     ) -> str:
         """Make an account; its user id."""
         address = f"{self.url}/_synapse/admin/v1/register"
+        names = {"username": localpart, "displayname": display_name or localpart}
+        order = names | {"password": password, "admin": admin, "inhibit_login": True}
         async with aiohttp.ClientSession() as session:
             async with session.get(address) as answer:
-                nonce = (await answer.json())["nonce"]
-            order = {
-                "nonce": nonce,
-                "username": localpart,
-                "displayname": display_name or localpart,
-                "password": password,
-                "admin": admin,
-                "mac": _seal(self.secret, nonce, localpart, password, admin=admin),
-                "inhibit_login": True,
-            }
-            async with session.post(address, json=order) as answer:
+                nonce = str((await answer.json())["nonce"])
+            sealed = {"nonce": nonce, "mac": _seal(self.secret, nonce, localpart, password, admin=admin)}
+            async with session.post(address, json=order | sealed) as answer:
                 told = await answer.json()
         if "user_id" not in told:
             raise OperatorError(f"The private homeserver did not make an account for {localpart}: {told}")
@@ -161,7 +153,7 @@ def _set_up(server: Homeserver, *, rate_limits: bool) -> None:
     where.mkdir(parents=True, exist_ok=True)
     settings = _settings(server) | ({} if rate_limits else _no_limits())
     (where / "homeserver.yaml").write_text(json.dumps(settings, indent=1))
-    (where / "log.yaml").write_text(json.dumps(_logging(where / "homeserver.log"), indent=1))
+    (where / "log.yaml").write_text(json.dumps(_logging(where / "homeserver.log")))
     key = where / "signing.key"
     if not key.exists():
         key.write_text(f"ed25519 a_1 {b64encode(secrets.token_bytes(32)).decode().rstrip('=')}\n")
@@ -186,7 +178,6 @@ def _settings(server: Homeserver) -> dict[str, object]:
         "log_config": str(where / "log.yaml"),
         "registration_shared_secret": server.secret,
         "macaroon_secret_key": server.secret,
-        "form_secret": server.secret,
         "report_stats": False,
         "trusted_key_servers": [],
         "federation_domain_whitelist": [],
@@ -212,7 +203,6 @@ def _no_limits() -> dict[str, object]:
 def _logging(log: Path) -> dict[str, object]:
     return {
         "version": 1,
-        "disable_existing_loggers": False,
         "formatters": {"line": {"format": "%(asctime)s %(levelname)s %(name)s %(message)s"}},
         "handlers": {"file": {"class": "logging.FileHandler", "filename": str(log), "formatter": "line"}},
         "root": {"level": "WARNING", "handlers": ["file"]},

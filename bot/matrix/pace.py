@@ -28,8 +28,8 @@ class Pace:
         self._left -= 1
 
     def hold(self, seconds: float) -> None:
-        """Send nothing for so long: the server said so."""
-        self._left = 0.0
+        """Send nothing for so long, and then one: the server said so."""
+        self._left = 1.0
         self._counted_at = self._world.clock() + timedelta(seconds=seconds)
 
     def _count(self) -> float:

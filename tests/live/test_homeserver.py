@@ -80,7 +80,7 @@ async def test_it_dies_with_its_owner_however_the_owner_dies(tmp_path: Path, how
         assert await is_up(session, url)
         os.kill(owner.pid, how)
         await owner.wait()
-        while await is_up(session, url):
+        while await is_up(session, url):  # noqa: ASYNC110 - another process has no event to wait for
             await asyncio.sleep(0.05)
 
 
