@@ -74,7 +74,7 @@ async def test_a_database_of_a_newer_version_is_refused(storage: SqlStorage, raw
 async def test_a_database_that_cannot_be_opened_says_so(url: str) -> None:
     """A missing folder and a server that does not answer are faults that the operator can mend."""
     storage = SqlStorage(url, FixedClock())
-    with pytest.raises(OperatorError, match=r"database\.url"):
+    with pytest.raises(OperatorError, match=r"storage\.url"):
         await storage.migrate()
     await storage.close()
 
