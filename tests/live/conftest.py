@@ -3,6 +3,7 @@
 import itertools
 from collections.abc import AsyncIterator, Awaitable, Callable
 from pathlib import Path
+from typing import Any
 
 import aiohttp
 import pytest
@@ -10,7 +11,15 @@ import pytest_asyncio
 
 from bot.homeserver import Homeserver, private_homeserver
 from bot.matrix.client import Account, Client
+from bot.matrix.outbox import Sender
+from bot.matrix.sync import SyncLoop
+from bot.services.ports.messages import Cause, EventRef
+from bot.storage.storage import SqlStorage
+from tests.fakes import FixedClock, a_note
+from tests.live.listening import new_loop
 from tests.live.people import PASSWORD, Person, sign_in
+from tests.live.saying import Say, new_sender
+from tests.matrix.fakes import Reports, Rests, a_world
 
 _NUMBERS = itertools.count(1)
 
@@ -59,3 +68,69 @@ async def client(server: Homeserver, bot_account: Account) -> AsyncIterator[Clie
     await client.sign_in()
     yield client
     await client.close()
+
+
+@pytest.fixture
+def clock() -> FixedClock:
+    """Monday at three."""
+    return FixedClock()
+
+
+@pytest.fixture
+async def storage() -> AsyncIterator[SqlStorage]:
+    """A storage in memory."""
+    storage = SqlStorage("sqlite+aiosqlite://", FixedClock())
+    await storage.migrate()
+    yield storage
+    await storage.close()
+
+
+@pytest.fixture
+def reports() -> Reports:
+    """What the admins were told."""
+    return Reports()
+
+
+@pytest.fixture
+async def chef(person: MakePerson) -> Person:
+    """The chef, who may invite the bot."""
+    return await person("Ime")
+
+
+@pytest.fixture
+def loop(client: Client, storage: SqlStorage, reports: Reports, chef: Person) -> SyncLoop:
+    """The loop of a bot just started."""
+    return new_loop(client, storage, reports, chef)
+
+
+@pytest.fixture
+def dead() -> list[str]:
+    """Why rows were buried."""
+    return []
+
+
+@pytest.fixture
+def sender(storage: SqlStorage, client: Client, clock: FixedClock, reports: Reports, dead: list[str]) -> Sender:
+    """A sender on the shared server, as fast as it can."""
+    return new_sender(storage, client, a_world(Rests(clock)), reports, dead)
+
+
+@pytest.fixture
+def say(storage: SqlStorage) -> Say:
+    """Puts a note into the outbox, each for a cause of its own."""
+    causes = iter(range(1000))
+
+    async def say(to: str, text: str = "Heard.", **changes: Any) -> EventRef:
+        async with storage.begin() as work:
+            return await work.outbox.add(a_note(text, to=to, **changes), Cause(event_id=f"$cause{next(causes)}"), 0)
+
+    return say
+
+
+@pytest.fixture
+async def kitchen(client: Client, chef: Person) -> str:
+    """A room of the chef's in which the bot is."""
+    room_id = await chef.open_room(power_level_content_override={"events": {"m.room.pinned_events": 0}})
+    await chef.invite(room_id, client.user_id)
+    await client.join(room_id)
+    return room_id

@@ -1,119 +1,16 @@
-"""The sync loop against a real Synapse: gaps, joins, invitations, lost tokens; nothing is lost, nothing comes twice."""
-
-import asyncio
-from collections.abc import AsyncIterator, Callable
-from contextlib import asynccontextmanager, suppress
+"""The sync loop against a real Synapse: gaps, lost tokens and logins; nothing is lost, nothing comes twice."""
 
 import pytest
 
 from bot.matrix.client import Account, Client
 from bot.matrix.sync import SyncLoop
-from bot.matrix.world import World
-from bot.services.ports.events import Edit, Incoming, Membership, Message, Reaction, Redaction, RoomState
+from bot.services.ports.events import Edit, Membership, Message, Reaction, Redaction, RoomState
 from bot.storage.storage import SqlStorage
-from tests.fakes import FixedClock
-from tests.live.conftest import MakePerson
+from tests.live.listening import kept, kitchen_with, new_loop, running, says, until_kept
 from tests.live.people import Person
 from tests.matrix.fakes import Reports
 
 pytestmark = pytest.mark.live
-
-
-@pytest.fixture
-async def storage() -> AsyncIterator[SqlStorage]:
-    """A storage in memory."""
-    storage = SqlStorage("sqlite+aiosqlite://", FixedClock())
-    await storage.migrate()
-    yield storage
-    await storage.close()
-
-
-@pytest.fixture
-def reports() -> Reports:
-    """What the admins were told."""
-    return Reports()
-
-
-@pytest.fixture
-async def chef(person: MakePerson) -> Person:
-    """The chef, who may invite the bot."""
-    return await person("Ime")
-
-
-@pytest.fixture
-def loop(client: Client, storage: SqlStorage, reports: Reports, chef: Person) -> SyncLoop:
-    """The loop of a bot just started."""
-    return new_loop(client, storage, reports, chef)
-
-
-def new_loop(client: Client, storage: SqlStorage, reports: Reports, chef: Person) -> SyncLoop:
-    """Another loop on the same storage, as after a restart."""
-    world = World(FixedClock(), _rest_briefly, lambda: 0.0)
-    return SyncLoop(client, storage, world, allowed=chef.user_id.__eq__, wake=lambda: None, report=reports)
-
-
-async def _rest_briefly(seconds: float) -> None:
-    """Pauses are shortened, so that a test of three failures takes no ten seconds."""
-    await asyncio.sleep(seconds / 20)
-
-
-@asynccontextmanager
-async def running(loop: SyncLoop) -> AsyncIterator[None]:
-    """The loop at work until the block ends."""
-    task = asyncio.create_task(loop.run())
-    try:
-        async with asyncio.timeout(30):
-            await loop.caught_up.wait()
-            yield
-    finally:
-        task.cancel()
-        with suppress(asyncio.CancelledError):
-            await task
-
-
-async def kept(storage: SqlStorage) -> list[Incoming]:
-    """What is in the inbox, in order; this empties it."""
-    events = []
-    async with storage.begin() as work:
-        while received := await work.inbox.oldest():
-            events.append(received.event)
-            await work.inbox.settle(received.seq)
-    return events
-
-
-async def until_kept(storage: SqlStorage, condition: Callable[[Incoming], bool]) -> list[Incoming]:
-    """Everything kept up to and with the first event for which this holds."""
-    events: list[Incoming] = []
-    while not any(condition(event) for event in events):
-        events += await kept(storage)
-        await asyncio.sleep(0.02)
-    return events
-
-
-def joins(client: Client, room_id: str) -> Callable[[Incoming], bool]:
-    """Whether the event is the bot's joining of this room."""
-
-    def is_it(event: Incoming) -> bool:
-        return isinstance(event, Membership) and (event.person, event.room_id, event.state) == (
-            client.user_id,
-            room_id,
-            "join",
-        )
-
-    return is_it
-
-
-def says(text: str) -> Callable[[Incoming], bool]:
-    """Whether the event is this message."""
-    return lambda event: isinstance(event, Message) and event.text == text
-
-
-async def kitchen_with(client: Client, chef: Person) -> str:
-    """A room of the chef's in which the bot already is."""
-    room_id = await chef.open_room()
-    await chef.invite(room_id, client.user_id)
-    await client.join(room_id)
-    return room_id
 
 
 async def test_a_first_sync_keeps_how_rooms_stand_and_nothing_said_in_them(
@@ -181,90 +78,6 @@ async def test_a_gap_of_137_messages_is_filled_in_order(
     await loop.step()
     assert [event.text for event in await kept(storage) if isinstance(event, Message)] == ["and on"]
     assert reports.told == []
-
-
-async def test_an_invitation_is_accepted_and_only_what_follows_is_heard(
-    loop: SyncLoop, client: Client, storage: SqlStorage, chef: Person, person: MakePerson
-) -> None:
-    """The room's history is readable and yet none of the bot's business; a stranger's invitation is left open."""
-    mallory = await person("Mallory")
-    async with running(loop):
-        room_id = await chef.open_room()
-        strange_room = await mallory.open_room()
-        await mallory.invite(strange_room, client.user_id)
-        for number in range(30):
-            await chef.say(room_id, f"before {number}")
-        await chef.invite(room_id, client.user_id)
-        events = await until_kept(storage, joins(client, room_id))
-        await chef.say(room_id, "after")
-        events += await until_kept(storage, says("after"))
-    assert [event.text for event in events if isinstance(event, Message)] == ["after"]
-    invitations = [event for event in events if isinstance(event, Membership) and event.state == "invite"]
-    assert {(event.room_id, event.sender) for event in invitations if event.event_id.startswith("invite:")} == {
-        (room_id, chef.user_id),
-        (strange_room, mallory.user_id),
-    }
-    assert strange_room not in await client.joined_rooms()
-
-
-async def test_an_invitation_to_a_room_of_two_says_so_before_and_after_the_joining(
-    loop: SyncLoop, client: Client, storage: SqlStorage, chef: Person
-) -> None:
-    """Clients say it in the invitation; the joining itself does not."""
-    async with running(loop):
-        room_id = await chef.open_room(is_direct=True, invite=[client.user_id], preset="trusted_private_chat")
-        events = await until_kept(storage, joins(client, room_id))
-    own = [event for event in events if isinstance(event, Membership) and event.person == client.user_id]
-    assert {(event.state, event.direct) for event in own} == {("invite", True), ("join", True)}
-
-
-async def test_an_invitation_that_came_while_the_bot_was_away_is_found_at_the_start(
-    loop: SyncLoop, client: Client, storage: SqlStorage, chef: Person, reports: Reports
-) -> None:
-    """Also one that lies before the token of the run that was stopped, and is in no later sync."""
-    await loop.step()
-    room_id = await chef.open_room(invite=[client.user_id])
-    async with storage.begin() as work:
-        await work.inbox.take(client.user_id, [], (await client.sync(None, wait_s=0)).next_batch)
-    async with running(new_loop(client, storage, reports, chef)):
-        await until_kept(storage, joins(client, room_id))
-
-
-async def test_being_kicked_is_heard_and_coming_back_begins_anew(
-    loop: SyncLoop, client: Client, storage: SqlStorage, chef: Person
-) -> None:
-    """What was said while the bot was outside is not heard."""
-    async with running(loop):
-        room_id = await chef.open_room()
-        await chef.invite(room_id, client.user_id)
-        await until_kept(storage, joins(client, room_id))
-        await chef.kick(room_id, client.user_id)
-        events = await until_kept(storage, lambda event: isinstance(event, Membership) and event.state == "leave")
-        assert [event.person for event in events if isinstance(event, Membership)] == [client.user_id]
-        await chef.say(room_id, "behind its back")
-        await chef.invite(room_id, client.user_id)
-        await until_kept(storage, joins(client, room_id))
-        await chef.say(room_id, "welcome back")
-        heard = await until_kept(storage, says("welcome back"))
-    assert [event.text for event in heard if isinstance(event, Message)] == ["welcome back"]
-
-
-async def test_a_change_of_the_bots_own_name_makes_nothing_unheard(
-    loop: SyncLoop, client: Client, storage: SqlStorage, chef: Person
-) -> None:
-    """On the wire it looks like a joining; also in a gap read back from the room's past."""
-    room_id = await kitchen_with(client, chef)
-    await loop.step()
-    await kept(storage)
-    rename = {"membership": "join", "displayname": "Platepace II"}
-    for number in range(120):
-        await chef.say(room_id, f"{number}")
-        if number in {10, 110}:
-            await client._call("PUT", "v3/rooms/{}/state/m.room.member/{}", room_id, client.user_id, body=rename)
-            rename = rename | {"displayname": "Platepace III"}
-    await loop.step()
-    heard = [event.text for event in await kept(storage) if isinstance(event, Message)]
-    assert heard == [f"{number}" for number in range(120)]
 
 
 async def test_a_token_that_the_server_refuses_is_replaced_and_the_gap_is_filled(
