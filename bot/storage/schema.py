@@ -1,5 +1,6 @@
 """Brings a database to the shape that this code knows, by the revisions in ``migrations``."""
 
+import sqlite3
 from importlib.resources import as_file, files
 
 from sqlalchemy import Connection, column, inspect, select, table
@@ -15,16 +16,24 @@ HEAD = "0001"
 async def bring_up_to_date(engine: AsyncEngine) -> None:
     """Create or alter tables where needed; nothing but a look where not. An OperatorError where it cannot be done."""
     try:
+        _try_file(engine)
         async with engine.begin() as connection:
             found = await connection.run_sync(_revision)
             if found != HEAD:
                 await connection.run_sync(_upgrade)
-    except (DBAPIError, OSError) as fault:
+    except (DBAPIError, sqlite3.Error, OSError) as fault:
         cause = fault.orig if isinstance(fault, DBAPIError) else fault
         raise OperatorError(
             f"The database cannot be used: {cause}. Look at storage.url and at who may write there.",
             NO_DATABASE,
         ) from fault
+
+
+def _try_file(engine: AsyncEngine) -> None:
+    """Open SQLite's file once in the plain way: aiosqlite leaves a thread behind, loud at exit, where it cannot."""
+    if engine.dialect.name == "sqlite":
+        (path,), options = engine.dialect.create_connect_args(engine.url)
+        sqlite3.connect(path, uri=bool(options.get("uri"))).close()
 
 
 def _revision(connection: Connection) -> str | None:

@@ -79,6 +79,18 @@ async def test_a_database_that_cannot_be_opened_says_so(url: str) -> None:
     await storage.close()
 
 
+async def test_a_file_that_is_no_database_is_left_alone(tmp_path: Path) -> None:
+    """The operator is told, and the file stays as it was."""
+    file = tmp_path / "menu.txt"
+    file.write_text("Soup of the day: leek and smoked haddock.\n" * 100)
+    before = file.read_bytes()
+    storage = SqlStorage(f"sqlite:///{file}", FixedClock())
+    with pytest.raises(OperatorError, match="not a database"):
+        await storage.migrate()
+    await storage.close()
+    assert file.read_bytes() == before
+
+
 def test_a_start_with_nothing_to_migrate_does_not_load_alembic(tmp_path: Path) -> None:
     """A fresh Python migrates; the next one, on the same file, never imports Alembic."""
     program = f"""
