@@ -139,3 +139,26 @@ async def test_a_note_said_while_its_lane_is_being_worked_off_is_not_forgotten(
         await asyncio.sleep(0.01)
         messenger.let_go.set()
         await until(lambda: messenger.texts == ["slow", "next"])
+
+
+async def test_words_go_before_reactions_of_the_same_room(
+    sender: Sender, say: Say, messenger: KeepingMessenger
+) -> None:
+    """The reaction was said first; somebody waits for the words."""
+    await say("", style="reaction", target=EventRef("$said"), key="📝")
+    for number in range(3):
+        await say(f"text {number}", style="text")
+    async with running(sender):
+        await until(lambda: len(messenger.sent) == 4)
+    assert messenger.texts == ["text 0", "text 1", "text 2", ""]
+
+
+async def test_reactions_do_not_wait_for_words_that_may_not_go_yet(
+    sender: Sender, say: Say, messenger: KeepingMessenger
+) -> None:
+    """Nor for those of another room."""
+    await say("failing", style="text")
+    await say("", style="reaction", target=EventRef("$said"), key="📝")
+    messenger.faults.append(TryLater("502"))
+    await sender.flush()
+    assert messenger.texts == [""]
