@@ -59,11 +59,12 @@ def a_drill(**changes: Any) -> Drill:
     return replace(drill, **changes)
 
 
-def a_live_drill(set_up_id: int, **changes: Any) -> LiveDrill:
+def a_live_drill(set_up_id: int, spec_id: int, **changes: Any) -> LiveDrill:
     """The drill as posted on Monday for that week."""
     live = LiveDrill(
         room_id=KITCHEN_ROOM,
         set_up_id=set_up_id,
+        spec_id=spec_id,
         drill=a_drill(number=1, letter="A"),
         week="2026-W48",
         posted_at=MONDAY,

@@ -71,10 +71,11 @@ class Sender:
         """The lanes to start on now, and in how many seconds a lane at rest may be tried again."""
         now = self._world.clock()
         async with self._storage.begin() as work:
-            free = await work.outbox.lanes(now)
-            moment = await work.outbox.next_try_at()
+            waiting = await work.outbox.lanes()
+        free = [lane for lane, rests_until in waiting if rests_until is None or rests_until <= now]
         lanes = [lane for lane in free if lane not in self._busy and not self._must_give_way(lane, free)]
-        return lanes, None if moment is None else (moment - now).total_seconds()
+        rests = [rests_until for _, rests_until in waiting if rests_until is not None]
+        return lanes, (min(rests) - now).total_seconds() if rests else None
 
     def _must_give_way(self, lane: str, free: Sequence[str] = ()) -> bool:
         """Whether these are reactions of a room with words to send: words are what somebody waits for."""

@@ -63,6 +63,7 @@ class SyncLoop:
         self._invitations = Invitations(homeserver.join, allowed, world.rest, report)
         self._invitations_looked_up = False
         self._refusals = 0
+        self._since: str | None = None
         self.caught_up = asyncio.Event()
 
     async def run(self) -> NoReturn:
@@ -105,19 +106,23 @@ class SyncLoop:
 
     async def step(self) -> None:
         """One sync: ask, fill what was left out, keep all of it, wake the worker, and see to the invitations."""
-        async with self._storage.begin() as work:
-            since = await work.inbox.token(self._own_id)
+        since = self._since = self._since or await self._kept_token()
         wait_s = _WAIT_S if self.caught_up.is_set() else 0.0
         news = await self._homeserver.sync(None if self._token_is_dead() else since, wait_s=wait_s)
         rooms = [*news.rooms.join.items(), *news.rooms.leave.items()]
         events = [event for room_id, room in rooms for event in await self._read(room_id, room, since)]
         await self._keep(events, news.next_batch, news)
+        self._since = news.next_batch
         self._refusals = 0
         self.caught_up.set()
         if since and not self._invitations_looked_up:
             # One that came before the bot was last stopped is in no later sync.
             await self._keep([], None, await self._homeserver.invitations())
             self._invitations_looked_up = True
+
+    async def _kept_token(self) -> str | None:
+        async with self._storage.begin() as work:
+            return await work.inbox.token(self._own_id)
 
     def _token_is_dead(self) -> bool:
         return self._refusals >= _REFUSALS_BEFORE_A_NEW_TOKEN

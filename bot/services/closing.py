@@ -21,6 +21,9 @@ async def close_board(house: House, work: UnitOfWork, live: LiveDrill) -> LiveDr
             (row.figure.user_id, row.place, figures_text(house.phrases, kind, row)) for row in boards.rows[kind]
         )
         await work.drills.freeze(FrozenBoard(live_id=live.id, kind=kind, closed_at=now, rows=rows))
+    kitchen = await work.kitchens.get(live.room_id)
+    if kitchen and kitchen.first_closing is None:
+        await work.kitchens.save(replace(kitchen, first_closing=now))
     return await work.drills.save_live(replace(live, closed_at=now))
 
 

@@ -8,7 +8,7 @@ from bot.errors import UserError
 from bot.replies.results import result_line
 from bot.services.house import House
 from bot.services.lines import Line, ask_about
-from bot.services.meant import Meant
+from bot.services.meant import Meant, meant_by
 from bot.services.ports.events import Redaction
 from bot.services.ports.records import Run, RunStatus
 from bot.services.ports.world import UnitOfWork
@@ -81,7 +81,7 @@ async def _drill_of(said: Said, run: Run) -> Meant:
     published = await said.work.drills.get(run.set_up_id)
     if published is None:
         raise UserError("no-drill-yet")
-    return Meant(published, await said.work.drills.live(run.live_id) if run.live_id else None)
+    return meant_by(published, await said.work.drills.live(run.live_id) if run.live_id else None)
 
 
 async def take_back(house: House, work: UnitOfWork, speaker: Speaker, event: Redaction) -> None:

@@ -5,7 +5,7 @@ from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 from bot.domain.drill import Drill
-from bot.domain.identity import what_changed
+from bot.domain.identity import spec_fingerprint, what_changed
 from bot.domain.kitchen_day import week_of
 from bot.domain.run import work_out
 from bot.domain.standard_time import change_percent, standard_s
@@ -30,7 +30,7 @@ async def ask_which_way(said: Said, meant: Meant, changed: Drill) -> None:
         author=said.user_id,
         event_id=said.event_id,
         drill=replace(changed, number=0 if change == "spec" else changed.number, letter=""),
-        parent=meant.published.spec_id,
+        parent=meant.spec_id,
     )
     await said.work.drills.save_draft(draft)
     await said.work.questions.ask(
@@ -40,7 +40,7 @@ async def ask_which_way(said: Said, meant: Meant, changed: Drill) -> None:
             kind="identity",
             asked_at=said.now,
             lapses_at=said.now + CHOSEN_WITHIN,
-            about=str(meant.published.set_up_id),
+            about=str(meant.set_up_id),
         )
     )
     percent = _percent(said, meant.drill, changed)
@@ -57,6 +57,9 @@ async def only_written_wrong(said: Said, question: Question) -> None:
     if what_changed(old.drill, replace(draft.drill, number=old.drill.number)) != "spec":
         raise UserError("set-up-not-misspelt")
     put_right = replace(draft.drill, number=old.drill.number, letter=old.drill.letter)
+    known = await said.work.drills.by_fingerprint(said.kitchen.room_id, spec_fingerprint(put_right.spec))
+    if known:
+        raise UserError("is-another-drill", label=known.drill.label)
     await said.work.drills.correct(old.spec_id, put_right)
     for run in await said.work.runs.correct_results(old.spec_id):
         published = await said.work.drills.get(run.set_up_id)
@@ -65,10 +68,14 @@ async def only_written_wrong(said: Said, question: Question) -> None:
             result = work_out(was.clock_s, was.count, drill.spec, drill.set_up, said.house.seconds, was.kind)
             await said.work.runs.save(replace(run, result=result))
     await said.work.drills.drop_draft(draft.id)
-    live = await said.work.drills.last_live(said.kitchen.room_id)
+    for live in await said.work.drills.live_in(said.kitchen.room_id):
+        published = await said.work.drills.get(live.set_up_id)
+        if published and live.spec_id == old.spec_id:
+            await said.work.drills.save_live(replace(live, drill=published.drill))
+    live_now = await said.work.drills.last_live(said.kitchen.room_id)
     step = step_lines(said.phrases, draft.drill.spec, said.house.seconds)
     text = said.phrases("spec-corrected", label=old.drill.label, steps="\n".join(step))
-    await said.speaker.notice(said.kitchen.room_id, text, thread=live.root if live else None)
+    await said.speaker.notice(said.kitchen.room_id, text, thread=live_now.root if live_now else None)
 
 
 async def new_from_now(said: Said, question: Question) -> None:

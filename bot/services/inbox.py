@@ -13,6 +13,7 @@ from bot.services.speaker import Speaker
 log = logging.getLogger(__name__)
 
 ATTEMPTS = 3
+AFTER_A_FAULT_S = 5.0
 
 Handler = Callable[[Received, UnitOfWork], Awaitable[None]]
 """Understands one event and says what is to be said, all within the unit of work."""
@@ -42,10 +43,10 @@ class InboxWorker:
     async def empty(self) -> None:
         """Handle all that waits."""
         while await self._step():
-            self._wake_sender()
+            pass
 
     async def _step(self) -> bool:
-        """Handle the oldest event with everything it causes, or leave no trace of having tried; False if none waits."""
+        """Handle the oldest event with everything it causes, or leave no trace of it; whether another may wait."""
         received = None
         try:
             async with self._storage.begin() as work:
@@ -54,12 +55,17 @@ class InboxWorker:
                     return False
                 await self._handle(received, work)
                 await work.inbox.settle(received.seq)
+            self._wake_sender()
         except Exception as fault:
             if received is None:
-                raise
+                log.exception("the inbox cannot be read")
+                await asyncio.sleep(AFTER_A_FAULT_S)
+                return True
             log.exception("event %s failed", received.event.event_id)
             await self._failed(received, type(fault).__name__)
-        return True
+            self._wake_sender()
+            return True
+        return not received.is_last
 
     async def _failed(self, received: Received, problem: str) -> None:
         async with self._storage.begin() as work:

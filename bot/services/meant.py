@@ -10,15 +10,17 @@ from bot.services.said import Said
 
 @dataclass(frozen=True)
 class Meant:
-    """A drill and, where it has been posted, its latest posting."""
+    """A drill by its set-up and, where it has been posted, its latest posting."""
 
-    published: PublishedDrill
+    set_up_id: int
+    spec_id: int
+    drill: Drill
     live: LiveDrill | None
 
-    @property
-    def drill(self) -> Drill:
-        """The drill as written."""
-        return self.published.drill
+
+def meant_by(published: PublishedDrill, live: LiveDrill | None = None) -> Meant:
+    """A published drill as the one that is meant."""
+    return Meant(published.set_up_id, published.spec_id, published.drill, live)
 
 
 async def drill_meant(said: Said, label: str = "") -> Meant:
@@ -28,10 +30,7 @@ async def drill_meant(said: Said, label: str = "") -> Meant:
     live = await _by_thread(said) or await _newest(said)
     if live is None:
         raise UserError("no-drill-yet")
-    published = await said.work.drills.get(live.set_up_id)
-    if published is None:
-        raise UserError("no-drill-yet")
-    return Meant(published, live)
+    return Meant(live.set_up_id, live.spec_id, live.drill, live)
 
 
 async def _named(said: Said, label: str) -> Meant:
@@ -39,7 +38,7 @@ async def _named(said: Said, label: str) -> Meant:
     if published is None:
         raise UserError("no-such-drill", label=label)
     posted = [p for p in await said.work.drills.live_in(said.kitchen.room_id) if p.set_up_id == published.set_up_id]
-    return Meant(published, posted[0] if posted else None)
+    return meant_by(published, posted[0] if posted else None)
 
 
 async def _by_thread(said: Said) -> LiveDrill | None:

@@ -4,9 +4,9 @@ from bot.domain.pace import clock_text
 from bot.domain.progress import DayRun, trend_of
 from bot.errors import UserError
 from bot.replies.sums import figures_of_result, sum_lines
-from bot.services.meant import Meant, drill_meant
+from bot.services.meant import Meant, drill_meant, meant_by
 from bot.services.ports.messages import Figure
-from bot.services.ports.records import PublishedDrill, Run
+from bot.services.ports.records import Run
 from bot.services.said import Said
 from bot.services.standing import Mark, mark_of
 
@@ -14,26 +14,26 @@ from bot.services.standing import Mark, mark_of
 async def tell_best(said: Said, label: str) -> None:
     """The person's best on the drill named, or on every drill they have run."""
     if label:
-        drills = [(await drill_meant(said, label)).published]
+        drills = [await drill_meant(said, label)]
     else:
-        drills = await said.work.drills.every(said.kitchen.room_id)
+        drills = [meant_by(published) for published in await said.work.drills.every(said.kitchen.room_id)]
     lines: list[str] = []
     figures: dict[str, Figure] = {}
-    for published in drills:
-        mark = mark_of(await said.work.runs.on_set_up(said.user_id, published.set_up_id))
+    for meant in drills:
+        mark = mark_of(await said.work.runs.on_set_up(said.user_id, meant.set_up_id))
         if mark:
-            lines.append(_best_line(said, published, mark))
-            figures[f"{published.drill.label}.net_s"] = mark.run.result.net_s
+            lines.append(_best_line(said, meant, mark))
+            figures[f"{meant.drill.label}.net_s"] = mark.run.result.net_s
     if not lines:
         raise UserError("no-best")
     await said.tell("\n".join(lines), figures)
 
 
-def _best_line(said: Said, published: PublishedDrill, mark: Mark) -> str:
+def _best_line(said: Said, meant: Meant, mark: Mark) -> str:
     count = mark.run.result.count
     return said.phrases(
         "best-line" if mark.witnessed else "best-unwitnessed",
-        drill=published.drill.wording.name,
+        drill=meant.drill.wording.name,
         time=clock_text(mark.net_s),
         day=f"{mark.run.kitchen_day:%d.%m.}",
         accepted=count.accepted,
@@ -44,7 +44,7 @@ def _best_line(said: Said, published: PublishedDrill, mark: Mark) -> str:
 async def tell_trend(said: Said, label: str) -> None:
     """The first run of each day on the drill named or last run, with its median; nothing is called progress yet."""
     meant = await _own_drill(said, label)
-    runs = await said.work.runs.on_set_up(said.user_id, meant.published.set_up_id)
+    runs = await said.work.runs.on_set_up(said.user_id, meant.set_up_id)
     trend = trend_of(_day_run(run) for run in runs if not run.over_limit)
     if trend.median_s is None:
         raise UserError("no-trend")
@@ -86,4 +86,4 @@ async def _own_drill(said: Said, label: str) -> Meant:
     """The drill named, or else the one the person ran last."""
     last = None if label else await said.work.runs.last(said.kitchen.room_id, said.user_id)
     published = await said.work.drills.get(last.set_up_id) if last else None
-    return Meant(published, None) if published else await drill_meant(said, label)
+    return meant_by(published) if published else await drill_meant(said, label)

@@ -31,6 +31,7 @@ async def post_drill(
         LiveDrill(
             room_id=kitchen.room_id,
             set_up_id=published.set_up_id,
+            spec_id=published.spec_id,
             drill=published.drill,
             week=week,
             posted_at=house.clock(),

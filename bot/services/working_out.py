@@ -34,8 +34,8 @@ async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runne
         event_id=said.event_id,
         line=number,
         arrived=said.arrived,
-        set_up_id=meant.published.set_up_id,
-        spec_id=meant.published.spec_id,
+        set_up_id=meant.set_up_id,
+        spec_id=meant.spec_id,
         live_id=board.id if board else None,
         sent_at=said.sent_at,
         ran_at=when,
@@ -60,7 +60,7 @@ def _as_stopped(sent: Sent, plates: int) -> Sent:
 
 async def is_settling_in(said: Said, runner: str) -> bool:
     """Whether the person joined after the kitchen's first closed board and has fewer than three runs since."""
-    first = await said.work.drills.first_closing(said.kitchen.room_id)
+    first = said.kitchen.first_closing
     if first is None:
         return False
     own = runner == said.user_id
@@ -75,7 +75,7 @@ async def board_for(said: Said, meant: Meant, when: datetime) -> LiveDrill | Non
     live = meant.live
     week = week_of(kitchen_day(when, said.kitchen.zone, said.kitchen.day_turn))
     if live is None or not (live.week == week or live.posted_at <= when < live.closes_at):
-        live = await said.work.drills.live_for(said.kitchen.room_id, meant.published.set_up_id, week)
+        live = await said.work.drills.live_for(said.kitchen.room_id, meant.set_up_id, week)
     return live if live and live.closed_at is None else None
 
 

@@ -62,6 +62,7 @@ live_drills = Table(
     number_key(),
     text("room_id"),
     row_of("set_up_id", "set_up"),
+    row_of("spec_id", "spec"),
     kept("drill", Drill),
     text("week"),
     moment("posted_at"),

@@ -29,7 +29,8 @@ def open_engine(url: str) -> AsyncEngine:
     address = _with_driver(url)
     is_file = address.get_backend_name() == "sqlite"
     # A server may have been restarted since it was last spoken to; a file has not.
-    engine = create_async_engine(address, pool_pre_ping=not is_file)
+    # Every unit of work ends with a commit or a rollback of its own, so the pool need not add another.
+    engine = create_async_engine(address, pool_pre_ping=not is_file, pool_reset_on_return=None)
     event.listen(engine.sync_engine, "begin", _be_alone)
     if is_file:
         event.listen(engine.sync_engine, "connect", _prepare_sqlite)

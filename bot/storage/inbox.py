@@ -6,7 +6,7 @@ from typing import Annotated, Any
 
 from pydantic import Field, TypeAdapter, ValidationError
 from pydantic_core import PydanticSerializationError
-from sqlalchemy import delete, insert, select, update
+from sqlalchemy import select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.services.ports.events import Incoming, Received
@@ -17,7 +17,7 @@ from bot.storage.tables import NEW, inbox, sync_tokens
 log = logging.getLogger(__name__)
 
 _EVENT: TypeAdapter[Incoming] = TypeAdapter(Annotated[Incoming, Field(discriminator="kind")])
-_OLDEST = select(inbox.c.seq, inbox.c.body, inbox.c.attempts).where(inbox.c.state == NEW).order_by(inbox.c.seq).limit(1)
+_OLDEST = select(inbox.c.seq, inbox.c.body, inbox.c.attempts).where(inbox.c.state == NEW).order_by(inbox.c.seq).limit(2)
 
 
 class SqlInbox(Repository):
@@ -32,13 +32,10 @@ class SqlInbox(Repository):
         by_id: dict[str, Incoming] = {}
         for event in events:
             by_id.setdefault(event.event_id, event)
-        for event_id in await self.known(list(by_id)):
-            del by_id[event_id]
-        if by_id:
-            await self._connection.execute(insert(inbox), [self._row(event) for event in by_id.values()])
+        new = await self._insert_new(inbox, [self._row(event) for event in by_id.values()])
         if token is not None:
             await self._put(sync_tokens, account=account, token=token)
-        return len(by_id)
+        return new
 
     def _row(self, event: Incoming) -> dict[str, Any]:
         row = {"event_id": event.event_id, "room_id": event.room_id, "received": self._clock(), "attempts": 0}
@@ -55,10 +52,6 @@ class SqlInbox(Repository):
         token: str | None = await self._value(select(sync_tokens.c.token).where(sync_tokens.c.account == account))
         return token
 
-    async def forget_token(self, account: str) -> None:
-        """Drop a token that the server refuses."""
-        await self._do(delete(sync_tokens).where(sync_tokens.c.account == account))
-
     async def known(self, event_ids: Sequence[str]) -> set[str]:
         """Which of these events were kept before, whatever became of them since."""
         rows = await self._all(select(inbox.c.event_id).where(inbox.c.event_id.in_(event_ids)))
@@ -66,9 +59,11 @@ class SqlInbox(Repository):
 
     async def oldest(self) -> Received | None:
         """The first event not yet processed and not dead; one that can no longer be read is buried on the way."""
-        while row := await self._one(_OLDEST):
+        while rows := await self._all(_OLDEST):
+            row = rows[0]
             try:
-                return Received(row["seq"], _EVENT.validate_json(row["body"]), row["attempts"])
+                event = _EVENT.validate_json(row["body"])
+                return Received(row["seq"], event, row["attempts"], is_last=len(rows) == 1)
             except ValidationError:
                 log.exception("inbox row %s cannot be read and is buried", row["seq"])
                 await self.bury(row["seq"])

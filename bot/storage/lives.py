@@ -3,7 +3,7 @@
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Select, String, cast, func, literal, select
+from sqlalchemy import Select, String, cast, literal, select
 
 from bot.services.ports.records import FrozenBoard, LiveDrill
 from bot.storage.repository import Repository, columns_of, values_of
@@ -55,13 +55,6 @@ class Lives(Repository):
         """Postings closed and not yet announced, the first closed first."""
         untold = _LIVE.where(~live_drills.c.announced, live_drills.c.closed_at.is_not(None))
         return await self._lives(untold.order_by(live_drills.c.closed_at, live_drills.c.id))
-
-    async def first_closing(self, room_id: str) -> datetime | None:
-        """When the kitchen's first board was closed; None before that."""
-        first: datetime | None = await self._value(
-            select(func.min(live_drills.c.closed_at)).where(live_drills.c.room_id == room_id)
-        )
-        return first
 
     async def freeze(self, board: FrozenBoard) -> None:
         """Keep a closed board."""

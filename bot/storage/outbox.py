@@ -47,17 +47,10 @@ class SqlOutbox(Repository):
         )
         return _ref(row)
 
-    async def lanes(self, now: datetime) -> list[str]:
-        """Lanes whose head of line may be tried now, the longest waiting first."""
-        free = select(outbox.c.lane).where(outbox.c.id.in_(_heads()), _may_be_tried(now)).order_by(outbox.c.id)
-        return [row["lane"] for row in await self._all(free)]
-
-    async def next_try_at(self) -> datetime | None:
-        """The earliest moment at which a lane that is waiting may be tried."""
-        earliest: datetime | None = await self._value(
-            select(func.min(outbox.c.lease_until)).where(outbox.c.id.in_(_heads()))
-        )
-        return earliest
+    async def lanes(self) -> list[tuple[str, datetime | None]]:
+        """Lanes with something to send, the longest waiting first, each with the moment before which it rests."""
+        heads = select(outbox.c.lane, outbox.c.lease_until).where(outbox.c.id.in_(_heads())).order_by(outbox.c.id)
+        return [(row["lane"], row["lease_until"]) for row in await self._all(heads)]
 
     async def head(self, lane: str, most: int) -> list[Waiting]:
         """The first rows of the lane in order; one tried before comes alone, for what it says is settled."""

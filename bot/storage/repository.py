@@ -58,6 +58,13 @@ class Repository:
         """A new row; its id."""
         return int(await self._value(insert(table).values(**values).returning(*table.primary_key)))
 
+    async def _insert_new(self, table: Table, rows: Sequence[dict[str, Any]]) -> int:
+        """Those of these rows that are not there yet; how many they were."""
+        if not rows:
+            return 0
+        new = self._own_insert(table).on_conflict_do_nothing().returning(*table.primary_key)
+        return len((await self._connection.execute(new, rows)).all())
+
     async def _insert_or_ignore(self, table: Table, **values: Any) -> bool:
         """A new row unless one like it is there; whether it is new."""
         return await self._do(self._own_insert(table).values(**values).on_conflict_do_nothing()) == 1

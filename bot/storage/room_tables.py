@@ -86,6 +86,7 @@ kitchens = Table(
     text_key("room_id"),
     text("name"),
     moment("opened_at"),
+    Column("first_closing", Moment),
     text("zone"),
     Column("day_turn", Time, nullable=False),
     Column("quiet_from", Time, nullable=False),

@@ -111,8 +111,6 @@ async def test_a_token_is_kept_for_each_account_until_forgotten(storage: SqlStor
         await work.inbox.take(ACCOUNT, [], None)
         await work.inbox.take("@other:tern.example", [], "o1")
         assert await work.inbox.token(ACCOUNT) == "s2"
-        await work.inbox.forget_token(ACCOUNT)
-        assert await work.inbox.token(ACCOUNT) is None
         assert await work.inbox.token("@other:tern.example") == "o1"
 
 

@@ -15,14 +15,14 @@ UPPER_LOCK = "!lock:tern.example"
 async def post(work: UnitOfWork, **changes: object) -> LiveDrill:
     """Post the drill, published first."""
     published = await work.drills.publish(KITCHEN_ROOM, a_drill(), None, MONDAY)
-    return await work.drills.save_live(a_live_drill(published.set_up_id, **changes))
+    return await work.drills.save_live(a_live_drill(published.set_up_id, published.spec_id, **changes))
 
 
 async def test_a_posting_is_kept_and_changed(storage: SqlStorage) -> None:
     """It comes back as saved, its drill as it was when posted."""
     async with storage.begin() as work:
         live = await post(work)
-        assert await work.drills.live(live.id) == live == a_live_drill(live.set_up_id, id=live.id)
+        assert await work.drills.live(live.id) == live == a_live_drill(live.set_up_id, live.spec_id, id=live.id)
         closed = replace(live, closed_at=MONDAY, announced=True)
         await work.drills.save_live(closed)
         assert await work.drills.live(live.id) == closed
@@ -59,23 +59,19 @@ async def test_a_thread_leads_to_its_posting_before_and_after_it_is_sent(storage
 
 
 async def test_postings_close_in_time_and_are_announced_once(storage: SqlStorage) -> None:
-    """What is due to close, what is closed and untold, and when the first board closed."""
+    """What is due to close, and what is closed and untold."""
     async with storage.begin() as work:
         late = await post(work, closes_at=MONDAY + timedelta(days=14))
         soon = await post(work, week="2026-W49")
         assert await work.drills.to_close(soon.closes_at - timedelta(seconds=1)) == []
         assert await work.drills.to_close(soon.closes_at) == [soon]
         assert await work.drills.to_close(late.closes_at) == [soon, late]
-        assert await work.drills.first_closing(KITCHEN_ROOM) is None
         assert await work.drills.to_announce() == []
         closed = await work.drills.save_live(replace(soon, closed_at=soon.closes_at))
         assert await work.drills.to_close(soon.closes_at) == []
         assert await work.drills.to_announce() == [closed]
         await work.drills.save_live(replace(closed, announced=True))
         assert await work.drills.to_announce() == []
-        await work.drills.save_live(replace(late, closed_at=late.closes_at))
-        assert await work.drills.first_closing(KITCHEN_ROOM) == soon.closes_at
-        assert await work.drills.first_closing(UPPER_LOCK) is None
 
 
 async def test_a_closed_board_stays_as_it_stood(storage: SqlStorage) -> None:

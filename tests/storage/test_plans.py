@@ -46,8 +46,7 @@ CALLS: dict[str, Call] = {
     "inbox.bury": lambda work: work.inbox.bury(1),
     "outbox.add": lambda work: work.outbox.add(a_note(), Cause(event_id="$new"), 0),
     "outbox.add a post": lambda work: work.outbox.add(a_note(), Cause(schedule_id=1, slot="2026-W48"), 0),
-    "outbox.lanes": lambda work: work.outbox.lanes(MONDAY),
-    "outbox.next_try_at": lambda work: work.outbox.next_try_at(),
+    "outbox.lanes": lambda work: work.outbox.lanes(),
     "outbox.head": lambda work: work.outbox.head(KITCHEN_ROOM, 5),
     "outbox.lease": lambda work: work.outbox.lease(1, [2, 3], a_note(), MONDAY),
     "outbox.release": lambda work: work.outbox.release(),
@@ -102,7 +101,7 @@ async def fill(storage: SqlStorage, url: str) -> None:
     """100,000 runs of fifty cooks, each with a hand, as many settled messages in the inbox and as many sent."""
     async with storage.begin() as work:
         published = await work.drills.publish(KITCHEN_ROOM, a_drill(), None, MONDAY)
-        await work.drills.save_live(a_live_drill(published.set_up_id))
+        await work.drills.save_live(a_live_drill(published.set_up_id, published.spec_id))
         await work.runs.save(a_run(published.set_up_id, published.spec_id, live_id=1))
         await work.runs.raise_hand("$run", "@lio:tern.example", "$hand0")
         await work.inbox.take("@bot", [a_message("$first")], None)

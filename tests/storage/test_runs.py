@@ -24,7 +24,7 @@ class Bench:
         first = await self.work.drills.publish(KITCHEN_ROOM, a_drill(), None, MONDAY)
         second = await self.work.drills.publish(KITCHEN_ROOM, a_drill(set_up=SetUp(plates=14)), None, MONDAY)
         self.spec_id, self.set_ups = first.spec_id, (first.set_up_id, second.set_up_id)
-        self.live_id = (await self.work.drills.save_live(a_live_drill(first.set_up_id))).id
+        self.live_id = (await self.work.drills.save_live(a_live_drill(first.set_up_id, first.spec_id))).id
         return self
 
     async def run(self, set_up: int = 0, **changes: Any) -> Run:

@@ -227,6 +227,7 @@ new-spec = That changes the work by { $percent } %, so it is a new drill ({ $num
 new-set-up = That changes the work by { $percent } %: still drill { $number }, but a new set-up with its own bests and boards.
     `b` the new set-up from now: this board closes as it is.
     `c` leave it until next week.
+is-another-drill = Written like that it is drill { $label }. Answer `b` to change over now or `c` next week.
 set-up-not-misspelt = Another number of plates or rows is a new set-up. Answer `b` from now or `c` next week.
 spec-corrected = Correction to drill { $label }: it was written wrong. Runs stand. The steps are:
     { $steps }

@@ -102,8 +102,12 @@ Incoming = Message | Edit | Reaction | Redaction | Membership | RoomState
 
 @dataclass(frozen=True)
 class Received:
-    """An inbox row waiting to be processed: ``seq`` is its place in stream order, ``attempts`` how often it failed."""
+    """An inbox row waiting to be processed: ``seq`` is its place in stream order, ``attempts`` how often it failed.
+
+    ``is_last`` where no other waits behind it.
+    """
 
     seq: int
     event: Incoming
     attempts: int
+    is_last: bool

@@ -31,9 +31,6 @@ class Inbox(Protocol):
     async def token(self, account: str) -> str | None:
         """The sync token last kept for this account."""
 
-    async def forget_token(self, account: str) -> None:
-        """Drop a token that the server refuses."""
-
     async def known(self, event_ids: Sequence[str]) -> set[str]:
         """Which of these events were kept before, whatever became of them since."""
 
@@ -56,11 +53,8 @@ class Outbox(Protocol):
     async def add(self, note: Outgoing, cause: Cause, part: int) -> EventRef:
         """Keep a message to be sent; the same cause and part again changes nothing and gives the first reference."""
 
-    async def lanes(self, now: datetime) -> list[str]:
-        """Lanes whose head of line may be tried now, the longest waiting first."""
-
-    async def next_try_at(self) -> datetime | None:
-        """The earliest moment at which a lane that is waiting may be tried."""
+    async def lanes(self) -> list[tuple[str, datetime | None]]:
+        """Lanes with something to send, the longest waiting first, each with the moment before which it rests."""
 
     async def head(self, lane: str, most: int) -> list[Waiting]:
         """The first rows of the lane in order, at most so many."""

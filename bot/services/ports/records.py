@@ -20,7 +20,10 @@ class Session:
 
 @dataclass(frozen=True, kw_only=True)
 class Kitchen:
-    """A team's room and its settings; ``zone`` is an IANA name, ``day_turn`` the local hour at which the day turns."""
+    """A team's room and its settings; ``zone`` is an IANA name, ``day_turn`` the local hour at which the day turns.
+
+    ``first_closing`` is when its first board was closed: whoever joins later has settling-in runs.
+    """
 
     room_id: str
     name: str
@@ -30,6 +33,7 @@ class Kitchen:
     quiet_from: time = time(22)
     quiet_to: time = time(9)
     replies: Literal["full", "short"] = "full"
+    first_closing: datetime | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -111,6 +115,7 @@ class LiveDrill:
 
     room_id: str
     set_up_id: int
+    spec_id: int
     drill: Drill
     week: str
     posted_at: datetime

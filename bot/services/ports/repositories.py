@@ -141,9 +141,6 @@ class Drills(Protocol):
     async def to_announce(self) -> list[LiveDrill]:
         """Postings closed and not yet announced."""
 
-    async def first_closing(self, room_id: str) -> datetime | None:
-        """When the kitchen's first board was closed; None before that."""
-
     async def freeze(self, board: FrozenBoard) -> None:
         """Keep a closed board."""
 
