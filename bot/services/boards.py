@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 from bot.domain.boards import Entry, Row, public, rank_clean, rank_fast, rank_steady
 from bot.errors import UserError
 from bot.replies.boards import BOARD_KINDS, board_line, figures_of, no_board_line, own_line, standing_head
+from bot.replies.dates import weekday_text
 from bot.replies.markup import plain_name
 from bot.replies.phrases import Phrases
 from bot.services.meant import drill_meant
@@ -93,4 +94,4 @@ def _until(said: Said, live: LiveDrill) -> str:
     if live.closed_at:
         return ""
     closes = live.closes_at.astimezone(ZoneInfo(said.kitchen.zone))
-    return f"{said.phrases(f'weekday-{closes.isoweekday()}')} {closes:%H:%M}"
+    return f"{weekday_text(said.phrases, closes.date())} {closes:%H:%M}"

@@ -3,6 +3,7 @@
 from bot.domain.pace import clock_text
 from bot.domain.progress import DayRun, trend_of
 from bot.errors import UserError
+from bot.replies.dates import day_text
 from bot.replies.sums import figures_of_result, sum_lines
 from bot.services.meant import Meant, drill_meant, meant_by
 from bot.services.ports.messages import Figure
@@ -35,7 +36,7 @@ def _best_line(said: Said, meant: Meant, mark: Mark) -> str:
         "best-line" if mark.witnessed else "best-unwitnessed",
         drill=meant.drill.wording.name,
         time=clock_text(mark.net_s),
-        day=f"{mark.run.kitchen_day:%d.%m.}",
+        day=day_text(said.phrases, mark.run.kitchen_day),
         accepted=count.accepted,
         plates=count.plates,
     )

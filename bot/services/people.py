@@ -34,12 +34,12 @@ async def names_in(said: Said) -> list[str]:
     return [plain_name(m.name) for m in await said.work.kitchens.members(said.kitchen.room_id) if m.state == "join"]
 
 
-async def join(said: Said) -> Member:
-    """Count the person in from now on; the member that they are by that."""
+async def join(said: Said, *, told_why: bool = False) -> Member:
+    """Count the person in from now on, saying what for unless it was just said; the member that they are by that."""
     member = replace(said.member, consent="in", counted_since=said.member.counted_since or said.now)
     if member != said.member:
         await said.work.kitchens.save_member(member)
-    await said.answer(said.phrases("joined", name=said.name))
+    await said.answer(said.phrases("counted-in" if told_why else "joined", name=said.name))
     return member
 
 

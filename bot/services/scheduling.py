@@ -6,6 +6,7 @@ from zoneinfo import ZoneInfo
 
 from bot.domain.kitchen_day import next_slot, week_of
 from bot.errors import UserError
+from bot.replies.dates import day_text
 from bot.services.closing import announce_closing, close_board
 from bot.services.meant import drill_meant
 from bot.services.ports.records import PublishedDrill, Schedule
@@ -145,8 +146,7 @@ def _next_due(schedule: Schedule, now: datetime) -> datetime:
 
 
 def _day(said: Said, when: datetime) -> str:
-    local = when.astimezone(ZoneInfo(said.kitchen.zone))
-    return said.phrases("day", weekday=said.phrases(f"weekday-{local.isoweekday()}"), date=local.date().isoformat())
+    return day_text(said.phrases, when.astimezone(ZoneInfo(said.kitchen.zone)).date())
 
 
 def _when(said: Said, schedule: Schedule) -> str:

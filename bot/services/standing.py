@@ -10,6 +10,7 @@ from bot.domain.bests import Judged, best_of, usual_difference_s
 from bot.domain.pace import clock_text
 from bot.services.boards import boards_of, names_of, public_lines
 from bot.services.house import House
+from bot.services.ports.messages import Cause
 from bot.services.ports.records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
@@ -95,7 +96,7 @@ async def _tell_best(
     live = await work.drills.last_live(published.room_id)
     await speaker.notice(published.room_id, text, thread=live.root if live else None)
     if key == "new-best":
-        await _tell_luck(house, work, speaker, owner, by_s)
+        await _tell_luck(house, work, owner, by_s)
 
 
 def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:
@@ -110,13 +111,14 @@ def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:
     return "first-mark" if now.is_first else "best-again"
 
 
-async def _tell_luck(house: House, work: UnitOfWork, speaker: Speaker, owner: Owner, by_s: int) -> None:
-    """In private, how much a new best may owe to luck, where there are runs enough to say."""
+async def _tell_luck(house: House, work: UnitOfWork, owner: Owner, by_s: int) -> None:
+    """In private, at most once a day, how much a new best may owe to luck, where there are runs enough to say."""
     counted = [run for run in await work.runs.on_set_up(*owner) if run.result.kind == "counted" and not run.over_limit]
     nets_s = [run.result.net_s for run in counted if run.result.net_s is not None]
     usual = usual_difference_s(nets_s)
     if usual:
-        await speaker.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual))
+        once_a_day = Speaker(work, Cause(event_id=f"luck:{owner[0]}:{house.clock().date()}"))
+        await once_a_day.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual))
 
 
 async def _tell_closed(house: House, work: UnitOfWork, speaker: Speaker, live_id: int, lines: tuple[str, ...]) -> None:

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 from bot.domain.kitchen_day import kitchen_day, ran_at, week_of
 from bot.domain.run import Sent, day_limit, kind_of, read_count, work_out
 from bot.errors import UserError
+from bot.replies.dates import weekday_text
 from bot.services.meant import Meant
 from bot.services.ports.records import LiveDrill, Run
 from bot.services.said import Said
@@ -91,14 +92,10 @@ async def remarks_on(said: Said, run: Run, meant: Meant) -> list[str]:
     elif run.result.kind == "counted" and run.live_id is None and meant.live is not None:
         remarks.append(say("board-closed"))
     elif run.live_id is not None and _is_last_week(said, run):
-        remarks.append(say("last-week", day=_weekday(said, run), until=f"{said.kitchen.day_turn:%H:%M}"))
+        remarks.append(say("last-week", day=weekday_text(say, run.kitchen_day), until=f"{said.kitchen.day_turn:%H:%M}"))
     return remarks
 
 
 def _is_last_week(said: Said, run: Run) -> bool:
     """Whether the run belongs to a week other than the one the calendar showed when it was sent."""
     return run.week != week_of(said.sent_at.astimezone(ZoneInfo(said.kitchen.zone)).date())
-
-
-def _weekday(said: Said, run: Run) -> str:
-    return said.phrases(f"weekday-{run.kitchen_day.isoweekday()}")

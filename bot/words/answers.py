@@ -87,7 +87,7 @@ async def _join(said: Said, question: Question) -> bool:
     if not _is(said, YES) and not _is(said, {"join", "!join"}):
         return False
     await said.work.questions.close(question.id)
-    counted_in = replace(said, member=await people.join(said))
+    counted_in = replace(said, member=await people.join(said, told_why=True))
     for held in question.held:
         await take_lines(as_said_then(counted_in, held), [Line(held.line, held.sent)])
     return True

@@ -81,7 +81,8 @@ unknown-word-no-hint = I do not know that word. `words` lists the ones I know.
 chef-only = That word is the chef's.
 chef-only-post = The chef sets drills. Send yours as an idea?
 which-mate = I cannot tell who { $name } is here. Mention them, or write a name that only one person has.
-mate-not-joined = { $name } has not joined yet. They can say `join`; then send it again.
+mate-not-joined = Counted in, { $name }. For practice, never for pay, rota, promotion or discipline; the chat itself keeps what you write.
+counted-in = Counted in, { $name }.
 no-pairs-yet = Pair runs are not kept here yet. Send it without `with`, as one cook's run on a drill laid out for one.
 which-kitchen = You are in { $count } kitchens. Which one? { $list }
 
@@ -98,7 +99,8 @@ first-message = I am Platepace: I post one plating drill a week and take your ti
     Results are for practice, never for pay, rota, promotion or discipline. Employment and data law are local, ask.
     Chef: `!drills` lists twelve drills, `!post 1 mon 15:00` starts a week, `!zone { $zone }` and `!dayturn 05:00` set the clock. `!words` lists the rest.
 join-first = Held, not kept yet. I keep your clock, your good plates and who watched, to show you your own pace and the week's board; never for pay, rota, promotion or discipline. The chat itself keeps what you write. `yes` counts you in; unanswered it is erased in 48 hours.
-joined = Counted in, { $name }. Results are for practice, never for pay, rota, promotion or discipline; the chat itself keeps what you write. Send a run like `3:02 8/8`.
+joined = Counted in, { $name }. For practice, never for pay, rota, promotion or discipline; the chat itself keeps what you write.
+counted-in = Counted in, { $name }.
 left = Counted out, { $name }. I keep nothing new of yours. `join` counts you in again.
 
 ## Taking off and putting back
@@ -204,8 +206,8 @@ card-working-component = One step along the whole row, then the next.
 card-working-plate = One plate finished, then the next.
 card-working-waves = In waves of { $wave }.
 card-pressure = Calls level { $level }.
-card-labels = Allergens by label, none is free of them: { $labels }.
-card-label = { $component } ({ $label })
+card-labels = No stand-in is free of allergens. By label: { $labels }.
+card-label = { $component }, { $label }
 card-caution = - { $caution }
 card-take-care = Take care:
 late = (late)
@@ -240,7 +242,19 @@ drills-none = No drills yet.
 scheduled = Set. { $post }
 schedule-line = { $when } ({ $zone }): { $what }. Next: { $next }.
 weekly-at = { $weekday } { $at }
-day = { $weekday } { $date }
+day = { $weekday } { $day } { $month }
+month-1 = January
+month-2 = February
+month-3 = March
+month-4 = April
+month-5 = May
+month-6 = June
+month-7 = July
+month-8 = August
+month-9 = September
+month-10 = October
+month-11 = November
+month-12 = December
 drill-named = drill { $label }, { $name }
 the-newest = the drill published last
 held = held
