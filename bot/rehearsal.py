@@ -1,12 +1,14 @@
-"""The bot with no server: a scripted chat goes through the same inbox, words, services, storage and outbox.
+"""The bot with no server: a chat goes through the same inbox, words, services, storage and outbox.
 
-Time is the script's: what comes due between two lines happens between them, at its own moment.
+Time belongs to whoever feeds it: what comes due between two events happens between them, at its own moment.
 """
 
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, replace
 from datetime import datetime
+from itertools import count
+from zoneinfo import ZoneInfo
 
 from bot.app import build_house
 from bot.services.inbox import InboxWorker
@@ -20,11 +22,17 @@ from bot.words.interpreter import Interpreter
 
 BOT = "@platepace:tern.example"
 ACCOUNT = "rehearsal"
+IN_MEMORY = "sqlite://"
+MANY = 1_000
+"""More messages than anything causes at one moment."""
 
 
 @dataclass(frozen=True)
 class Heard:
-    """One thing that the bot said: when, where, and as which event."""
+    """One thing that the bot said: when by the kitchen's clock, where, and as which event.
+
+    References in ``note`` are event ids.
+    """
 
     at: datetime
     room_id: str
@@ -35,89 +43,139 @@ class Heard:
 class Rehearsal:
     """A bot at work on a storage of its own, fed by hand; ``heard`` is everything it has said."""
 
-    def __init__(self, storage: SqlStorage, start: datetime, *, zone: str = "UTC") -> None:
+    def __init__(self, start: datetime, *, zone: str, url: str) -> None:
         self.now = start
         self.heard: list[Heard] = []
-        self.storage = storage
+        self.storage = SqlStorage(url, lambda: self.now)
         self.house = build_house(clock=lambda: self.now, bot_id=BOT, zone=zone)
         handle = Interpreter(self.house, vocabulary())
-        self._inbox = InboxWorker(storage, self.house, handle, wake_sender=_nobody)
-        self._planner = Planner(storage, self.house, wake_sender=_nobody)
+        self._inbox = InboxWorker(self.storage, self.house, handle, wake_sender=_nobody)
+        self._planner = Planner(self.storage, self.house, wake_sender=_nobody)
+        self._drills: dict[str, str] = {}
+        self._numbers = count(1)
 
-    async def take(self, *events: Incoming) -> list[Heard]:
-        """Let these events come in at their own time; what the bot says to them, and what came due before."""
-        before = len(self.heard)
-        for event in events:
-            await self.wait_until(event.sent_at)
-            async with self.storage.begin() as work:
-                await work.inbox.take(ACCOUNT, [event], None)
-            await self._inbox.empty()
-            await self._deliver()
-        return self.heard[before:]
+    def new_id(self) -> str:
+        """The id of an event that nothing has had yet."""
+        return f"$event{next(self._numbers)}"
 
-    async def wait_until(self, moment: datetime) -> None:
-        """Let time pass, stopping wherever something comes due."""
+    def newest_drill(self, room_id: str) -> str | None:
+        """The event as which the newest drill was posted; None before the first."""
+        return self._drills.get(room_id)
+
+    async def take(self, event: Incoming) -> list[Heard]:
+        """Let an event come in at its own time; what the bot has said by then, and says to it."""
+        return [*await self.wait_until(event.sent_at), *await self.take_now(event)]
+
+    async def take_now(self, *events: Incoming) -> list[Heard]:
+        """Let these events come in now, all at once; what the bot says to them."""
+        async with self.storage.begin() as work:
+            await work.inbox.take(ACCOUNT, events, None)
+        await self._inbox.empty()
+        return await self._deliver()
+
+    async def wait_until(self, moment: datetime) -> list[Heard]:
+        """Let time pass, stopping wherever something comes due; what the bot says meanwhile."""
+        heard: list[Heard] = []
         while self.now < moment:
             due = await self._planner.next_moment()
-            self.now = min(due or moment, moment)
-            await self._planner.tick()
-            await self._deliver()
+            if due is None or due > moment:
+                self.now = moment
+            else:
+                heard += await self.wake_at(due)
+        return heard
 
-    async def open_kitchen(self, room_id: str, name: str, chef: str) -> None:
-        """Make a room whose creator invites the bot."""
-        states: dict[StateType, dict[str, object]] = {
-            "m.room.create": {"room_version": "11"},
-            "m.room.power_levels": {"users": {chef: 100}},
-            "m.room.name": {"name": name},
-        }
-        for kind, content in states.items():
-            await self.take(
-                RoomState(
-                    event_id=f"${kind}{room_id}",
-                    room_id=room_id,
-                    sender=chef,
-                    sent_at=self.now,
-                    type=kind,
-                    content=content,
-                )
-            )
-        await self.take(
-            Membership(
-                event_id=f"$bot{room_id}", room_id=room_id, sender=BOT, sent_at=self.now, person=BOT, state="join"
-            )
+    async def wake_at(self, moment: datetime) -> list[Heard]:
+        """Look only now what has come due, as when the bot was off until this moment; what it says then."""
+        self.now = moment
+        await self._planner.tick()
+        return await self._deliver()
+
+    async def open_kitchen(self, room_id: str, name: str, chef: str) -> list[Heard]:
+        """Make a room to which its creator has invited the bot; what the bot says on coming."""
+        await self.set_state(room_id, chef, "m.room.create", {"room_version": "11"})
+        await self.set_state(room_id, chef, "m.room.power_levels", {"users": {chef: 100}})
+        await self.set_state(room_id, chef, "m.room.name", {"name": name})
+        return await self.take_now(self._member(room_id, BOT))
+
+    async def set_state(self, room_id: str, sender: str, kind: StateType, content: dict[str, object]) -> None:
+        """Let somebody set a state of the room."""
+        event_id, now = self.new_id(), self.now
+        await self.take_now(
+            RoomState(event_id=event_id, room_id=room_id, sender=sender, sent_at=now, type=kind, content=content)
         )
 
-    async def _deliver(self) -> None:
+    async def come(self, room_id: str, person: str, name: str) -> None:
+        """Let a person come into the room, or take another name there."""
+        await self.take_now(self._member(room_id, person, name))
+
+    async def private_room(self, person: str) -> str:
+        """The private room of the bot and this person, who opens it if nobody has."""
+        async with self.storage.begin() as work:
+            known = await work.kitchens.private_room(person)
+        if known is None:
+            invitation = replace(self._member(_private(person), BOT), sender=person, state="invite", direct=True)
+            await self.take_now(invitation)
+        return known or _private(person)
+
+    def _member(self, room_id: str, person: str, name: str = "") -> Membership:
+        """The event of a person who comes into a room by themselves."""
+        return Membership(
+            event_id=self.new_id(),
+            room_id=room_id,
+            sender=person,
+            sent_at=self.now,
+            person=person,
+            state="join",
+            name=name,
+        )
+
+    async def _deliver(self) -> list[Heard]:
         """Send all that waits, each lane in order."""
-        while True:
-            async with self.storage.begin() as work:
-                lanes = await work.outbox.lanes(self.now)
-                for lane in lanes:
-                    (waiting,) = await work.outbox.head(lane, 1)
+        before = len(self.heard)
+        async with self.storage.begin() as work:
+            for lane, _ in await work.outbox.lanes():
+                for waiting in await work.outbox.head(lane, MANY):
                     await self._send(work, waiting)
-            if not lanes:
-                return
+        return self.heard[before:]
 
     async def _send(self, work: UnitOfWork, waiting: Waiting) -> None:
-        await work.outbox.lease(waiting.id, (), waiting.note, self.now)
-        event_id = f"$said{waiting.id}"
-        note = replace(waiting.note, thread=await _resolved(work, waiting.note.thread))
-        self.heard.append(Heard(self.now, await self._room(work, note.to), event_id, note))
+        event_id, note = f"$said{waiting.id}", await _resolved(work, waiting.note)
+        room_id, zone = await _room(work, note.to), await _zone(work, note.to)
+        if note.style == "pin" and note.target:
+            self._drills[room_id] = note.target
+        self.heard.append(Heard(self.now.astimezone(ZoneInfo(zone)), room_id, event_id, note))
         await work.outbox.sent(waiting.id, event_id)
 
-    async def _room(self, work: UnitOfWork, to: str) -> str:
-        if not to.startswith("@"):
-            return to
-        room_id = await work.kitchens.private_room(to)
-        if room_id is None:
-            room_id = f"!private{to}"
-            await work.kitchens.save_private(to, room_id)
-        return room_id
+
+async def _room(work: UnitOfWork, to: str) -> str:
+    """The room itself, or the private room of a person, opened if need be."""
+    if not to.startswith("@"):
+        return to
+    known = await work.kitchens.private_room(to)
+    if known is None:
+        await work.kitchens.save_private(to, _private(to))
+    return known or _private(to)
 
 
-async def _resolved(work: UnitOfWork, ref: EventRef | None) -> EventRef | None:
-    event_id = await work.outbox.event_of(ref) if ref else None
-    return EventRef(event_id) if event_id else None
+async def _zone(work: UnitOfWork, to: str) -> str:
+    """The zone of the kitchen where it is said; in private, of the one that the person has been in longest."""
+    kitchens = await work.kitchens.of(to) if to.startswith("@") else [await work.kitchens.get(to)]
+    return next((kitchen.zone for kitchen in kitchens if kitchen), "UTC")
+
+
+async def _resolved(work: UnitOfWork, note: Outgoing) -> Outgoing:
+    """The note with event ids for references to messages of our own."""
+
+    async def event_of(ref: EventRef | None) -> EventRef | None:
+        event_id = await work.outbox.event_of(ref) if ref else None
+        return EventRef(event_id) if event_id else None
+
+    thread, target = await event_of(note.thread), await event_of(note.target)
+    return replace(note, thread=thread, target=target, replaces=await event_of(note.replaces))
+
+
+def _private(person: str) -> str:
+    return f"!private{person}"
 
 
 def _nobody() -> None:
@@ -125,13 +183,11 @@ def _nobody() -> None:
 
 
 @asynccontextmanager
-async def rehearsal(
-    start: datetime, *, zone: str = "UTC", url: str = "sqlite+aiosqlite://"
-) -> AsyncIterator[Rehearsal]:
-    """A rehearsal on a database in memory."""
-    storage = SqlStorage(url, lambda: start)
-    await storage.migrate()
+async def rehearsal(start: datetime, *, zone: str = "UTC", url: str = IN_MEMORY) -> AsyncIterator[Rehearsal]:
+    """A rehearsal on a database in memory, or at a URL, that begins at this moment."""
+    stage = Rehearsal(start, zone=zone, url=url)
+    await stage.storage.migrate()
     try:
-        yield Rehearsal(storage, start, zone=zone)
+        yield stage
     finally:
-        await storage.close()
+        await stage.storage.close()
