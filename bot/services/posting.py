@@ -1,6 +1,6 @@
 """Posting a drill: the card as a thread's root, pinned in the place of the one before, and the week's board opened."""
 
-from datetime import date
+from datetime import date, datetime
 
 from bot.domain.kitchen_day import week_closes
 from bot.replies.card import posted_card
@@ -35,9 +35,12 @@ async def post_drill(
             drill=published.drill,
             week=week,
             posted_at=house.clock(),
-            closes_at=week_closes(
-                date.fromisocalendar(int(week[:4]), int(week[6:]), 1), kitchen.zone, kitchen.day_turn
-            ),
+            closes_at=closes_at(kitchen, week),
             root=root,
         )
     )
+
+
+def closes_at(kitchen: Kitchen, week: str) -> datetime:
+    """When a board of this local ISO week closes: the day turn that ends it."""
+    return week_closes(date.fromisocalendar(int(week[:4]), int(week[6:]), 1), kitchen.zone, kitchen.day_turn)

@@ -1,0 +1,1 @@
+"""What a demanding chef tries, in the chat."""
