@@ -73,7 +73,6 @@ one-left = Drill { $drill } has { $plates } plates. { $left ->
  } left unbuilt? `yes`, or the count again, like `{ $again }`.
 under-a-third = { $clock } is under a third of standard time. Is it right? `yes`, or the time again.
 same-again = Same as your { $at } run. A second run? `again`. Otherwise do nothing.
-nothing-to-answer = Nothing is waiting for an answer from you.
 no-drill-yet = No drill has been posted here yet. Name one in front of the clock, like `6 3:02 8/8`.
 no-such-drill = There is no drill { $label } here. `drills` lists them.
 unknown-word = I do not know that word. Near it: { $near }. `words` lists them all.
@@ -192,7 +191,6 @@ card-step = { $nth }. { $pieces } { $component }, { $technique }{ $tool ->
    *[words] , { $at }
  }
 card-accept = Good when: { $accept }.
-card-plate = On { $plate }, table { $length } x { $depth } cm.
 card-work = { $touches ->
     [1] 1 touch
    *[other] { $touches } touches
@@ -214,7 +212,6 @@ late = (late)
 ## Drafts
 
 draft-known = This is drill { $label }.
-draft-new = New drill.
 draft-child = Against drill { $label }: { $percent } % work.
 draft-publish = `publish` gives it its number; editing your message reads it again.
 published = Published as drill { $label }, { $name }. `post mon 15:00` posts it every week, `post now` at once.
@@ -284,7 +281,6 @@ which-time = Write a time, like `05:00`.
 replies-full = I answer each run with one line.
 replies-short = I answer each run with the memo pad alone.
 which-replies = `replies full` or `replies short`.
-which-plates = Write a number, like `plates 10`.
 
 ## Weekdays
 
@@ -301,7 +297,6 @@ weekday-7 = Sunday
 my-fault = Something went wrong on my side with that line, and whoever runs me has been told. Please send it again later.
 dead-event = Event { $event } failed three times ({ $problem }) and was set aside.
 dead-message = A message to { $lane } was refused ({ $problem }) and was set aside.
-gap-capped = More was said in { $room } while I was away than I may fetch; the oldest part was not read.
 
 ## Words
 
