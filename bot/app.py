@@ -28,7 +28,6 @@ from bot.services.ports.records import Session
 from bot.services.ports.world import Clock
 from bot.settings import Secrets, Settings
 from bot.storage.storage import SqlStorage
-from bot.ticker import Ticker
 from bot.words import vocabulary
 from bot.words.interpreter import Interpreter
 
@@ -58,7 +57,7 @@ def build_house(
     """The house as every use case is given it."""
     return House(
         seconds=load_seconds(),
-        course=load_course(),
+        course=load_course,
         clock=clock,
         phrases=english(),
         bot_id=bot_id,
@@ -81,15 +80,23 @@ class Bot:
 
     async def run(self) -> NoReturn:
         """Work until cancelled, or until something fails that only the operator can mend."""
+        async with asyncio.TaskGroup() as workers:
+            for work in (self.sync.run(), self.inbox.run(), self.sender.run(), self._tick()):
+                workers.create_task(work)
+        raise AssertionError("the workers never end by themselves")
+
+    async def _tick(self) -> None:
+        """Let the planner look once the bot knows what happened while it was away, and then at a steady beat."""
+        await self.sync.caught_up.wait()
+        await self.planner.tick()
+        from bot.ticker import Ticker  # noqa: PLC0415 - a tenth of a second that the first answer need not wait for
+
         ticker = Ticker(self.planner.tick)
         ticker.start()
         try:
-            async with asyncio.TaskGroup() as workers:
-                for work in (self.sync.run(), self.inbox.run(), self.sender.run(), self.planner.tick()):
-                    workers.create_task(work)
+            await asyncio.Event().wait()
         finally:
             ticker.stop()
-        raise AssertionError("the workers never end by themselves")
 
 
 @asynccontextmanager

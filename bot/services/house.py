@@ -1,5 +1,6 @@
 """What every use case is given of the house: its seconds, its course, its people in charge and the time."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from bot.domain.drill import Drill
@@ -12,12 +13,13 @@ from bot.services.ports.world import Clock
 class House:
     """Built once at the start and handed down.
 
-    ``bot_id`` is the bot's own user id, ``chefs`` those whom the operator named (on top of the room's own power
-    levels), ``admin_room`` where faults are told, ``zone`` the time zone of a kitchen that has not said its own.
+    ``course`` gives the drills that a new kitchen begins with. ``bot_id`` is the bot's own user id, ``chefs`` those
+    whom the operator named (on top of the room's own power levels), ``admin_room`` where faults are told, ``zone`` the
+    time zone of a kitchen that has not said its own.
     """
 
     seconds: Seconds
-    course: tuple[Drill, ...]
+    course: Callable[[], tuple[Drill, ...]]
     clock: Clock
     phrases: Phrases
     bot_id: str

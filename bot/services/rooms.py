@@ -59,6 +59,6 @@ async def _open_kitchen(house: House, work: UnitOfWork, speaker: Speaker, event:
     name = str(state[0].get("name") or "") if state else ""
     kitchen = Kitchen(room_id=event.room_id, name=name or "the kitchen", opened_at=event.sent_at, zone=house.zone)
     await work.kitchens.save(kitchen)
-    for drill in house.course:
+    for drill in house.course():
         await work.drills.publish(event.room_id, drill, None, event.sent_at, seeded=True)
     await speaker.post(event.room_id, house.phrases("first-message", zone=kitchen.zone))

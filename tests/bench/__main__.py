@@ -4,14 +4,15 @@ import asyncio
 import tempfile
 from pathlib import Path
 
-from tests.bench import answers
+from tests.bench import answers, own_part, rehearse
 
 
 def main() -> None:
     """Measure and print."""
     with tempfile.TemporaryDirectory() as directory:
-        for line in asyncio.run(answers.measure(Path(directory))):
-            print(line, flush=True)
+        print("\n".join(asyncio.run(answers.measure(Path(directory)))), flush=True)
+        print("\n".join(asyncio.run(own_part.measure(Path(directory)))), flush=True)
+    print("\n".join(rehearse.measure()), flush=True)
 
 
 if __name__ == "__main__":

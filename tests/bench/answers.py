@@ -23,7 +23,7 @@ from tests.bench.room import Room
 from tests.fakes import a_run
 
 ROUNDS = 5
-SINGLE_LINES = 20
+SINGLE_LINES = 30
 BURST = 100
 STORED_RUNS = 100_000
 
