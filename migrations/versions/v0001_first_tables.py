@@ -72,7 +72,13 @@ def _drills() -> None:
 def _week() -> None:
     op.create_table(
         "live_drill",
-        *(_id(), *_texts("room_id", "drill", "week", "root"), _of("set_up_id", "set_up"), _of("spec_id", "spec"), *_flags("announced")),
+        *(
+            _id(),
+            *_texts("room_id", "drill", "week", "root"),
+            _of("set_up_id", "set_up"),
+            _of("spec_id", "spec"),
+            *_flags("announced"),
+        ),
         *(*_moments("posted_at", "closes_at"), _maybe_moment("closed_at")),
     )
     _index("live_drill", "room_id", "set_up_id", "week")
