@@ -28,8 +28,8 @@ class Boards:
     good_plates: int
 
     def public(self, kind: str) -> tuple[Row, ...]:
-        """The rows of a board that everybody may see."""
-        return public(self.rows[kind], self.ran)
+        """The rows of a board that everybody may see: of those who have a place, so that the last is never shown."""
+        return public(self.rows[kind], len(self.rows[kind]))
 
 
 def boards_of(runs: Sequence[Run]) -> Boards:

@@ -4,10 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from zoneinfo import ZoneInfo
 
+from bot.domain.drill import Drill
 from bot.errors import UserError
 from bot.replies.results import result_line
+from bot.services.doubts import doubt_speed
 from bot.services.house import House
 from bot.services.lines import Line, ask_about
+from bot.services.mates import hold_for_mate, runner_of
 from bot.services.meant import Meant, meant_by
 from bot.services.ports.events import Redaction
 from bot.services.ports.records import Run, RunStatus
@@ -27,54 +30,84 @@ async def reread(said: Said, lines: Sequence[Line]) -> None:
     edited back gives it back.
     """
     runs = {run.line: run for run in await said.work.runs.of_event(said.event_id)}
-    if not runs:
-        await take_lines(said, lines)
-        return
-    if not lines:
-        raise UserError("edit-unreadable")
     if any((run.sent_by or run.user_id) != said.user_id for run in runs.values()):
         return
+    if runs and not lines:
+        raise UserError("edit-unreadable")
     before = await standing_of(said.house, said.work, list(runs.values()))
-    new_lines = []
     for line in lines:
         if line.number in runs:
             await _mend(said, line, runs[line.number], among=len(lines))
-        else:
-            new_lines.append(line)
     for number in runs.keys() - {line.number for line in lines}:
         await said.work.runs.save(replace(runs[number], status="void"))
     await tell_changes(
         said.house, said.work, said.speaker, before, await standing_of(said.house, said.work, list(runs.values()))
     )
+    new_lines = [line for line in lines if line.number not in runs]
     if new_lines:
         await take_lines(said, new_lines)
 
 
+async def take_settled(said: Said, line: Line) -> None:
+    """What was asked about a line has been answered: it is taken, or if it is of an edit, its run is mended."""
+    runs = [run for run in await said.work.runs.of_event(said.event_id) if run.line == line.number]
+    before = await standing_of(said.house, said.work, runs)
+    for run in runs:
+        await _mend(said, line, run, among=1)
+    after = await standing_of(said.house, said.work, runs)
+    await tell_changes(said.house, said.work, said.speaker, before, after)
+    if not runs:
+        await take_lines(said, [line])
+
+
 async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
+    """Work a run out again as of when it was sent; where the line leaves a doubt, ask and let the run stand.
+
+    One sent for a mate waits for the mate's yes again.
+    """
     try:
         if isinstance(line.read, UserError):
             raise line.read
         meant = await _drill_of(said, run)
-        fresh = await work_out_line(said, line.number, line.read, meant, run.user_id)
+        if not _names(line.read.drill, meant.drill) or await runner_of(said, line.read) != run.user_id:
+            raise UserError("edit-moves-run")
+        fresh = await work_out_line(replace(said, sent_at=run.sent_at), line.number, line.read, meant, run.user_id)
+        doubt_speed(line, fresh)
     except UserError as problem:
         await ask_about(said, line, problem, among=among)
         return
-    mended = replace(
-        fresh,
-        id=run.id,
-        arrived=run.arrived,
-        sent_at=run.sent_at,
-        live_id=run.live_id if fresh.result.kind == "counted" and run.live_id else fresh.live_id,
-        over_limit=run.over_limit,
-        status="kept" if run.status == "void" else run.status,
-        sent_by=run.sent_by,
-        witnesses=run.witnesses,
-    )
+    mended = _in_place_of(run, fresh)
     if mended == run:
+        return
+    if mended.sent_by:
+        await hold_for_mate(said, mended, meant)
         return
     await said.work.runs.save(mended)
     text = said.phrases("corrected", line=result_line(said.phrases, mended.result))
     await (said.tell(text) if mended.result.kind == "stopped" else said.answer(text, meant.live))
+
+
+def _in_place_of(run: Run, fresh: Run) -> Run:
+    """The run as worked out again, with what an edit does not touch: settling in, over the limit, and its board."""
+    whole = ("counted", "settling")
+    if run.result.kind in whole and fresh.result.kind in whole:
+        fresh = replace(fresh, result=replace(fresh.result, kind=run.result.kind))
+    counted = fresh.result.kind == "counted"
+    return replace(
+        fresh,
+        id=run.id,
+        arrived=run.arrived,
+        live_id=(run.live_id or fresh.live_id) if counted and not run.over_limit else None,
+        over_limit=run.over_limit,
+        status="kept" if run.status == "void" and not run.sent_by else run.status,
+        sent_by=run.sent_by,
+        witnesses=run.witnesses,
+    )
+
+
+def _names(label: str, drill: Drill) -> bool:
+    """Whether a line that names this drill, or none, may be meant."""
+    return label.upper() in ("", str(drill.number), f"{drill.number}{drill.letter}")
 
 
 async def _drill_of(said: Said, run: Run) -> Meant:

@@ -15,15 +15,20 @@ SAME_AGAIN_WITHIN = timedelta(hours=1)
 
 async def raise_doubts(said: Said, line: Line, run: Run) -> None:
     """Raise the UserError that asks, unless the person has settled that doubt already."""
-    result = run.result
-    if "sure" not in line.settled and result.clock_s < LEAST_SHARE_OF_STANDARD * result.standard_s:
-        raise UserError("under-a-third", clock=clock_text(result.clock_s))
+    doubt_speed(line, run)
     if "again" in line.settled:
         return
     last = await said.work.runs.last(said.kitchen.room_id, run.user_id)
     if last and _is_the_same(run, last):
         at = last.sent_at.astimezone(ZoneInfo(said.kitchen.zone))
         raise UserError("same-again", at=f"{at:%H:%M}")
+
+
+def doubt_speed(line: Line, run: Run) -> None:
+    """Raise the UserError that asks about a clock too fast to be true, unless it was said to be right."""
+    result = run.result
+    if "sure" not in line.settled and result.clock_s < LEAST_SHARE_OF_STANDARD * result.standard_s:
+        raise UserError("under-a-third", clock=clock_text(result.clock_s))
 
 
 def _is_the_same(run: Run, last: Run) -> bool:

@@ -21,7 +21,8 @@ async def hold_until_joined(said: Said, lines: Sequence[Line]) -> None:
     asked = [q for q in await said.work.questions.open(said.user_id, said.now) if q.kind == "join"]
     for earlier in asked:
         await said.work.questions.close(earlier.id)
-        await said.work.questions.ask(replace(earlier, id=0, held=(*earlier.held, *as_held(said, lines))))
+        others = [held for held in earlier.held if held.event_id != said.event_id]
+        await said.work.questions.ask(replace(earlier, id=0, held=(*others, *as_held(said, lines))))
     if not asked:
         await hold(said, lines, "join", HELD_FOR)
         await said.answer(said.phrases("join-first"))

@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 from bot.domain.kitchen_day import next_slot, quiet_until, slot_due, week_of
 from bot.services.closing import announce_closing, close_board
 from bot.services.house import House
+from bot.services.mates import let_go
 from bot.services.ports.messages import Cause
 from bot.services.ports.records import Kitchen, Occurrence, OccurrenceState, PublishedDrill, Schedule
 from bot.services.ports.world import Storage, UnitOfWork, Wake
@@ -73,7 +74,7 @@ class Planner:
         now = self._house.clock()
         due = slot_due(week, schedule.weekday, schedule.at, schedule.zone)
         civil = quiet_until(due, kitchen.zone, kitchen.quiet_from, kitchen.quiet_to) or due
-        if due < schedule.since or civil > now:
+        if due <= schedule.since or civil > now:
             return
         state = _state_of(schedule, week, now - civil)
         slot = Occurrence(schedule_id=schedule.id, slot=week, due_at=due, state=state)
@@ -95,7 +96,9 @@ class Planner:
 
     async def _let_lapse(self) -> None:
         async with self._storage.begin() as work:
-            await work.questions.lapse(self._house.clock())
+            for question in await work.questions.lapse(self._house.clock()):
+                if question.kind == "mate":
+                    await let_go(work, question.about, question.user_id)
 
     async def _close_ended(self) -> None:
         async with self._storage.begin() as work:

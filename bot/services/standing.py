@@ -104,10 +104,10 @@ def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:
     had, has = was is not None and was.witnessed, now is not None and now.witnessed
     if now is None or not has:
         return "best-gone" if had else None
+    if had and was is not None and (now.run.id == was.run.id or now.net_s >= was.net_s):
+        return "best-again" if now.net_s != was.net_s else None
     if was is not None and now.net_s < was.net_s:
         return "new-best"
-    if had and was is not None:
-        return "best-again" if now.net_s > was.net_s else None
     return "first-mark" if now.is_first else "best-again"
 
 

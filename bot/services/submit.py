@@ -21,14 +21,27 @@ LAPSING = ("count", "left", "sure", "again")
 async def take_lines(said: Said, lines: Sequence[Line]) -> None:
     """Take each line of one message singly; a bad one is named and the others stand."""
     if said.member.consent != "in":
-        await hold_until_joined(said, lines)
+        await _take_before_joining(said, lines)
         return
     await _lapse_questions(said)
+    kept = False
     for line in lines:
         try:
-            await _take(said, line)
+            kept = await _take(said, line) or kept
         except UserError as problem:
             await ask_about(said, line, problem, among=len(lines))
+    if kept:
+        await said.noted()
+
+
+async def _take_before_joining(said: Said, lines: Sequence[Line]) -> None:
+    """Hold what can be read until the person says yes; the rest is asked about as ever."""
+    for line in lines:
+        if isinstance(line.read, UserError):
+            await ask_about(said, line, line.read, among=len(lines))
+    readable = [line for line in lines if isinstance(line.read, Sent)]
+    if readable:
+        await hold_until_joined(said, readable)
 
 
 async def _lapse_questions(said: Said) -> None:
@@ -38,7 +51,8 @@ async def _lapse_questions(said: Said) -> None:
             await said.work.questions.close(question.id)
 
 
-async def _take(said: Said, line: Line) -> None:
+async def _take(said: Said, line: Line) -> bool:
+    """Keep the run that a line stands for; False where it waits for a mate's yes."""
     if isinstance(line.read, UserError):
         raise line.read
     meant = await drill_meant(said, line.read.drill)
@@ -47,10 +61,11 @@ async def _take(said: Said, line: Line) -> None:
     await raise_doubts(said, line, run)
     if run.sent_by:
         await hold_for_mate(said, run, meant)
-        return
+        return False
     kept = await said.work.runs.save(run)
     hints = [rebuilt_hint(said.phrases, kept.result)] if _by_redo_alone(line.read) else []
-    await acknowledge(said, kept, meant, hints)
+    await _answer_for(said, kept, meant, hints)
+    return True
 
 
 def _by_redo_alone(sent: Sent) -> bool:
@@ -58,11 +73,10 @@ def _by_redo_alone(sent: Sent) -> bool:
     return bool(sent.redo) and sent.accepted is None
 
 
-async def acknowledge(said: Said, run: Run, meant: Meant, hints: Sequence[str] = ()) -> None:
+async def _answer_for(said: Said, run: Run, meant: Meant, hints: Sequence[str]) -> None:
     """Answer for a run that was kept: the result and the charge in the drill's thread, a stopped run in private."""
     text = " ".join([result_line(said.phrases, run.result), *await remarks_on(said, run, meant), *hints])
     if run.result.kind == "stopped":
         await said.tell(text, figures_of_result(run.result))
     elif said.kitchen.replies == "full" or said.private:
         await said.answer(text, meant.live, figures_of_result(run.result))
-    await said.noted()

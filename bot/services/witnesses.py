@@ -21,7 +21,7 @@ def is_raised_hand(key: str) -> bool:
 
 async def raise_hand(house: House, work: UnitOfWork, speaker: Speaker, event: Reaction) -> None:
     """Keep the sender as witness of the runs of that message; a runner cannot witness their own."""
-    runs = [run for run in await work.runs.of_event(event.target) if run.status == "kept"]
+    runs = [run for run in await work.runs.of_event(event.target) if run.status in ("kept", "pending")]
     if not is_raised_hand(event.key) or not runs or not all(may_witness(event.sender, run) for run in runs):
         return
     before = await standing_of(house, work, runs)
@@ -41,5 +41,5 @@ async def lower_hand(house: House, work: UnitOfWork, speaker: Speaker, reaction_
 
 
 def may_witness(person: str, run: Run) -> bool:
-    """Never the runner, the pair partner, or the mate who sent the line."""
+    """Never the runner or the pair partner."""
     return person not in (run.user_id, run.partner)

@@ -4,7 +4,7 @@ from collections.abc import Awaitable, Callable
 from dataclasses import replace
 
 from bot.domain.run import Sent
-from bot.services import identity_choice, mates, people
+from bot.services import corrections, identity_choice, mates, people
 from bot.services.lines import Line, as_said_then
 from bot.services.ports.records import Question, QuestionKind
 from bot.services.said import Said
@@ -21,7 +21,8 @@ Answers = Callable[[Said, Question], Awaitable[bool]]
 async def answer_open_question(said: Said) -> bool:
     """Try what was said on the questions open with the person, the newest first."""
     for question in await said.work.questions.open(said.user_id, said.now):
-        if question.room_id == said.kitchen.room_id and await _ANSWERS[question.kind](said, question):
+        answer = _ANSWERS.get(question.kind)
+        if answer and question.room_id == said.kitchen.room_id and await answer(said, question):
             return True
     return False
 
@@ -83,10 +84,13 @@ async def _mate(said: Said, question: Question) -> bool:
 
 
 async def _join(said: Said, question: Question) -> bool:
-    """Yes counts the person in and takes what was held, as of when it was sent."""
-    if not _is(said, YES) and not _is(said, {"join", "!join"}):
+    """Yes counts the person in and takes what was held, as of when it was sent; no erases it."""
+    if not (_is(said, YES) or _is(said, NO) or _is(said, {"join", "!join"})):
         return False
     await said.work.questions.close(question.id)
+    if _is(said, NO):
+        await said.answer(said.phrases("not-kept"))
+        return True
     counted_in = replace(said, member=await people.join(said, told_why=True))
     for held in question.held:
         await take_lines(as_said_then(counted_in, held), [Line(held.line, held.sent)])
@@ -117,6 +121,7 @@ _ANSWERS: dict[QuestionKind, Answers] = {
     "join": _join,
     "identity": _identity,
 }
+"""By kind of question; which kitchen is meant is answered before anything is understood."""
 
 
 async def _submit_held(said: Said, question: Question, completed: Callable[[Sent], Sent]) -> None:
@@ -124,7 +129,7 @@ async def _submit_held(said: Said, question: Question, completed: Callable[[Sent
     await said.work.questions.close(question.id)
     for held in question.held:
         line = Line(held.line, completed(held.sent), held.settled | {question.kind})
-        await take_lines(as_said_then(said, held), [line])
+        await corrections.take_settled(as_said_then(said, held), line)
 
 
 def _is(said: Said, words: frozenset[str] | set[str]) -> bool:

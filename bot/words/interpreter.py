@@ -53,17 +53,17 @@ class Interpreter:
             await said.answer(said.phrases.reply_to(problem))
 
     async def understand(self, said: Said) -> None:
-        """A submission, else the answer that is waited for, else a word, else a lone clock to ask about, else talk."""
+        """A submission, else the answer that is waited for, else a lone clock to ask about, else a word, else talk."""
         names = await names_in(said)
         lines = lines_in(said.text, names)
         if lines:
             await take_lines(said, lines)
         elif await answer_open_question(said):
             return
-        elif word := self._word_in(said):
-            await self._vocabulary.say(said, word)
         elif (said.thread or said.private) and (asked := lone_clock_in(said.text, names)):
             await take_lines(said, [asked])
+        elif word := self._word_in(said):
+            await self._vocabulary.say(said, word)
 
     async def _reread(self, said: Said) -> None:
         """New words for an earlier message: a draft is parsed again, results are worked out again."""

@@ -88,7 +88,7 @@ which-kitchen = You are in { $count } kitchens. Which one? { $list }
 
 waiting-for-mate = Waiting for { $name } to say yes.
 kept-for-mate = Kept under your name, { $name }.
-not-for-mate = Not kept.
+not-kept = Not kept.
 
 ## Being counted in
 
@@ -347,6 +347,7 @@ caution-local-rules = Local food-safety, employment and safety rules, and your c
 
 ## What to send instead
 
+edit-moves-run = An edit cannot move a run to another drill or another person. Delete the message and send the run again.
 edit-unreadable = I could not read that edit, so your run stands as it was. Write it like `3:02 8/8`, or delete the message to take the run off.
 too-many-plates = Drill { $drill } has { $plates } plates. If you rebuilt { $over ->
     [1] one
