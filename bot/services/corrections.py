@@ -9,7 +9,7 @@ from bot.errors import UserError
 from bot.replies.results import result_line
 from bot.services.doubts import doubt_speed
 from bot.services.house import House
-from bot.services.lines import Line, ask_about
+from bot.services.lines import LAPSES_AFTER, Line, ask_about, hold
 from bot.services.mates import hold_for_mate, runner_of
 from bot.services.meant import Meant, meant_by
 from bot.services.ports.events import Redaction
@@ -133,11 +133,12 @@ async def take_back(house: House, work: UnitOfWork, speaker: Speaker, event: Red
 
 
 async def scrap(said: Said) -> None:
-    """Take the person's last run off."""
+    """Take the person's last run off; `undo`, which the answer offers, is then understood bare."""
     run = await said.work.runs.last(said.kitchen.room_id, said.user_id)
     if run is None:
         raise UserError("nothing-to-scrap")
     await _set_status(said, run, "scrapped")
+    await hold(said, [], "undo", LAPSES_AFTER)
     await said.answer(said.phrases("scrapped", at=_local_time(said, run)))
 
 
@@ -147,6 +148,11 @@ async def undo(said: Said) -> None:
     if run is None:
         raise UserError("nothing-to-undo")
     await _set_status(said, run, "kept")
+    offers = [
+        question for question in await said.work.questions.open(said.user_id, said.now) if question.kind == "undo"
+    ]
+    for offer in offers[:1]:
+        await said.work.questions.close(offer.id)
     await said.answer(said.phrases("undone", at=_local_time(said, run)))
 
 

@@ -75,7 +75,7 @@ async def hold_posting(said: Said, nth: int | None) -> None:
     """Post nothing from the nth schedule, or the only one, until it is set again."""
     schedule = await _nth(said, nth)
     await said.work.schedules.save(replace(schedule, hold=True, version=schedule.version + 1))
-    await said.answer(said.phrases("holding", when=_when(said, schedule), again=_typed(said, schedule)))
+    await said.answer(said.phrases("holding", when=_when(said, schedule), again=await _typed(said, schedule)))
 
 
 async def list_schedules(said: Said) -> None:
@@ -153,10 +153,12 @@ def _when(said: Said, schedule: Schedule) -> str:
     return said.phrases("weekly-at", weekday=said.phrases(f"weekday-{schedule.weekday + 1}"), at=f"{schedule.at:%H:%M}")
 
 
-def _typed(said: Said, schedule: Schedule) -> str:
-    """How the chef would type this slot."""
+async def _typed(said: Said, schedule: Schedule) -> str:
+    """How the chef would type this slot and its drill."""
+    drill = await said.work.drills.get(schedule.set_up_id) if schedule.set_up_id else None
+    label = f"{drill.drill.label} " if drill else ""
     day = said.phrases(f"weekday-{schedule.weekday + 1}")[:3].lower()
-    return f"post {day} {schedule.at:%H:%M}"
+    return f"!post {label}{day} {schedule.at:%H:%M}"
 
 
 async def _described(said: Said, schedule: Schedule) -> str:

@@ -15,7 +15,7 @@ from bot.services.ports.records import Run
 from bot.services.said import Said
 from bot.services.working_out import remarks_on, work_out_line
 
-LAPSING = ("count", "left", "sure", "again")
+LAPSING = ("count", "left", "sure", "again", "undo")
 
 
 async def take_lines(said: Said, lines: Sequence[Line]) -> None:

@@ -5,9 +5,11 @@ Python's own handling of SQLite transactions is off and SQLAlchemy begins them (
 never finds on its first write that somebody came before. An advisory lock does the same on PostgreSQL.
 """
 
+import asyncio
 import sqlite3
 from collections.abc import Callable
 from functools import partial
+from time import monotonic
 from typing import Any
 
 import aiosqlite
@@ -23,9 +25,13 @@ DRIVERS = {"sqlite": "sqlite+aiosqlite", "postgresql": "postgresql+asyncpg", "po
 ALONE = {"sqlite": "BEGIN IMMEDIATE", "postgresql": "SELECT pg_advisory_xact_lock(7238640161)"}
 """What makes a transaction wait until it is the only one; the number is any, but the same in every Platepace."""
 
-PRAGMAS = ("busy_timeout = 30000", "journal_mode = WAL", "synchronous = NORMAL", "foreign_keys = ON")
+_PATIENCE_S = 30.0
+_REST_S = 0.005
+
+PRAGMAS = ("journal_mode = WAL", "synchronous = NORMAL", "foreign_keys = ON", "busy_timeout = 0")
 """NORMAL is safe here: a power cut may lose the last commits but with them the sync token and the marks of what was
-sent, so the events are fetched again and the sends are repeated under the same transaction ids."""
+sent, so the events are fetched again and the sends are repeated under the same transaction ids. Whoever finds the file
+busy is told at once and comes again; see below."""
 
 
 def open_engine(url: str) -> AsyncEngine:
@@ -46,14 +52,21 @@ class _AtHand(aiosqlite.Connection):
     """A connection whose statements run where they are awaited instead of in a thread beside.
 
     They take microseconds; going over to a thread and back, four times a statement, takes more than they do, and on a
-    busy machine half of an answer's time. Only the one that may have to wait for another process goes to the thread;
-    those after it hold the lock and wait for nobody.
+    busy machine half of an answer's time. Only the first of a transaction may have to wait for another process: it is
+    tried again and again with rests between, so that it holds up nothing else and can be cancelled.
     """
 
     async def _execute(self, fn: Callable[..., Any], *args: Any, **kwargs: Any) -> Any:
-        if ALONE["sqlite"] in args:
-            return await super()._execute(fn, *args, **kwargs)  # type: ignore[no-untyped-call]  # untyped in aiosqlite
-        return fn(*args, **kwargs)
+        if ALONE["sqlite"] not in args:
+            return fn(*args, **kwargs)
+        given_up_s = monotonic() + _PATIENCE_S
+        while True:
+            try:
+                return fn(*args, **kwargs)
+            except sqlite3.OperationalError as fault:
+                if fault.sqlite_errorcode != sqlite3.SQLITE_BUSY or monotonic() > given_up_s:
+                    raise
+            await asyncio.sleep(_REST_S)
 
 
 def _open_file(path: str) -> _AtHand:

@@ -75,6 +75,13 @@ async def _again(said: Said, question: Question) -> bool:
     return True
 
 
+async def _undo(said: Said, _: Question) -> bool:
+    if not _is(said, {"undo"}):
+        return False
+    await corrections.undo(said)
+    return True
+
+
 async def _mate(said: Said, question: Question) -> bool:
     if not (_is(said, YES) or _is(said, NO)):
         return False
@@ -117,6 +124,7 @@ _ANSWERS: dict[QuestionKind, Answers] = {
     "left": _left,
     "sure": _sure,
     "again": _again,
+    "undo": _undo,
     "mate": _mate,
     "join": _join,
     "identity": _identity,

@@ -55,7 +55,7 @@ class Vocabulary:
         word = self.find(name)
         if word is None:
             near = self.near(name)
-            raise UserError("unknown-word" if near else "unknown-word-no-hint", near=", ".join(f"`{n}`" for n in near))
+            raise UserError("unknown-word" if near else "unknown-word-no-hint", near=", ".join(f"`!{n}`" for n in near))
         if word.chef and not await said.is_chef():
             raise UserError(f"chef-only-{word.name}" if said.phrases.has(f"chef-only-{word.name}") else "chef-only")
         try:

@@ -156,3 +156,13 @@ async def test_scrap_and_undo_go_back_in_order(live: Chat) -> None:
     assert await live.say("noor", "!undo") == ["Your 09:07 run is back."]
     (why,) = await live.say("noor", "!why")
     assert "3:30" in why
+
+
+async def test_offered_undo_is_understood_bare(live: Chat) -> None:
+    """The word that the answer to scrap offers is understood as it stands there; without a scrap it is talk."""
+    await live.run("noor", "3:20 8/8", watched=False)
+    assert await live.say("noor", "undo") == []
+    await live.say("noor", "!scrap")
+    assert await live.say("lio", "undo") == []
+    assert await live.say("noor", "undo") == ["Your 09:06 run is back."]
+    assert await live.say("noor", "undo") == []

@@ -68,7 +68,7 @@ async def test_the_mate_is_no_witness_of_it(live: Chat) -> None:
 
 async def test_one_who_has_not_joined(live: Chat) -> None:
     """Nothing is kept for somebody who has not joined."""
-    told = ["Bastian has not joined yet. They can say `join`; then send it again."]
+    told = ["Bastian has not joined yet. They can say `!join`; then send it again."]
     assert await live.say("noor", "3:03 8/8 for bastian") == told
 
 

@@ -78,7 +78,7 @@ async def test_what_cannot_be_read_is_not_held(live: Chat) -> None:
 async def test_leaving(live: Chat) -> None:
     """Who leaves is counted out: nothing new is kept, and they are asked again before anything is."""
     assert await live.say("noor", "!leave") == [
-        "Counted out, Noor. I keep nothing new of yours. `join` counts you in again."
+        "Counted out, Noor. I keep nothing new of yours. `!join` counts you in again."
     ]
     assert await live.say("noor", "3:02 8/8") == [HELD]
 

@@ -63,13 +63,13 @@ async def test_words_explains_one(chat: Chat) -> None:
     explained = ["`trend` or `trend 6`: my first run of each day and its median, privately."]
     assert await chat.say("noor", "!words trend") == explained
     assert await chat.say("noor", "!words !trend") == explained
-    assert await chat.say("noor", "!words soup") == ["I do not know that word. `words` lists the ones I know."]
+    assert await chat.say("noor", "!words soup") == ["I do not know that word. `!words` lists the ones I know."]
 
 
 async def test_near_words_are_offered(chat: Chat) -> None:
     """A word not known is answered with the nearest, or with where they are listed; nothing is guessed."""
-    assert await chat.say("noor", "!tremd") == ["I do not know that word. Near it: `trend`. `words` lists them all."]
-    assert await chat.say("noor", "!zzz") == ["I do not know that word. `words` lists the ones I know."]
+    assert await chat.say("noor", "!tremd") == ["I do not know that word. Near it: `!trend`. `!words` lists them all."]
+    assert await chat.say("noor", "!zzz") == ["I do not know that word. `!words` lists the ones I know."]
 
 
 async def test_case_and_lines_do_not_matter(chat: Chat) -> None:

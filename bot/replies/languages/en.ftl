@@ -40,7 +40,7 @@ no-time = { $accepted ->
     [12] twelve
    *[other] { $gate }
  }.
-none-accepted = Kept, without a time: no plate passed this run. Slow down and try for { $gate ->
+none-accepted = Kept, without a time: no plate passed this run. Try for { $gate ->
     [1] one good plate
    *[other] { $gate } good plates
  }.
@@ -73,14 +73,14 @@ one-left = Drill { $drill } has { $plates } plates. { $left ->
  } left unbuilt? `yes`, or the count again, like `{ $again }`.
 under-a-third = { $clock } is under a third of standard time. Is it right? `yes`, or the time again.
 same-again = Same as your { $at } run. A second run? `again`. Otherwise do nothing.
-no-drill-yet = No drill has been posted here yet. Name one in front of the clock, like `6 3:02 8/8`.
-no-such-drill = There is no drill { $label } here. `drills` lists them.
-unknown-word = I do not know that word. Near it: { $near }. `words` lists them all.
-unknown-word-no-hint = I do not know that word. `words` lists the ones I know.
+no-drill-yet = No drill has been posted here yet. Name one, like `6 3:02 8/8` or `!spec 6`; `!drills` lists them.
+no-such-drill = There is no drill { $label } here. `!drills` lists them.
+unknown-word = I do not know that word. Near it: { $near }. `!words` lists them all.
+unknown-word-no-hint = I do not know that word. `!words` lists the ones I know.
 chef-only = That word is the chef's.
 chef-only-post = The chef sets drills. Send yours as an idea?
 which-mate = I cannot tell who { $name } is here. Mention them, or write a name that only one person has.
-mate-not-joined = { $name } has not joined yet. They can say `join`; then send it again.
+mate-not-joined = { $name } has not joined yet. They can say `!join`; then send it again.
 no-pairs-yet = Pair runs are not kept here yet. Send it without `with`, as one cook's run on a drill laid out for one.
 which-kitchen = You are in { $count } kitchens. Which one? { $list }
 
@@ -93,13 +93,13 @@ not-kept = Not kept.
 ## Being counted in
 
 first-message = I am Platepace: I post one plating drill a week and take your times.
-    I keep results only of people who say `join`: the clock, the good plates and who raised a hand. Ordinary talk is not kept by me; the chat itself keeps what you write.
+    I keep results only of people who say `!join`: the clock, the good plates and who raised a hand. Ordinary talk is not kept by me; the chat itself keeps what you write.
     Results are for practice, never for pay, rota, promotion or discipline. Employment and data law are local, ask.
     Chef: `!drills` lists twelve drills, `!post 1 mon 15:00` starts a week, `!zone { $zone }` and `!dayturn 05:00` set the clock. `!words` lists the rest.
 join-first = Held, not kept yet. I keep your clock, your good plates and who watched, to show you your own pace and the week's board; never for pay, rota, promotion or discipline. The chat itself keeps what you write. `yes` counts you in; unanswered it is erased in 48 hours.
 joined = Counted in, { $name }. For practice, never for pay, rota, promotion or discipline; the chat itself keeps what you write.
 counted-in = Counted in, { $name }.
-left = Counted out, { $name }. I keep nothing new of yours. `join` counts you in again.
+left = Counted out, { $name }. I keep nothing new of yours. `!join` counts you in again.
 
 ## Taking off and putting back
 
@@ -151,8 +151,8 @@ board-share = { $clean }/{ $attempted }
 board-not-yet = No { $kind } board yet. It needs three cooks with runs that somebody watched and raised a hand on.
 board-not-yet-any = No board yet. It needs three cooks with runs that somebody watched and raised a hand on.
 board-yours = Yours on { $kind }: place { $place }, { $figures }.
-which-board = Boards are `fast`, `steady` and `clean`, like `board fast`.
-no-live-drill = No drill is live here. The chef posts one with `post`.
+which-board = Boards are `fast`, `steady` and `clean`, like `!board fast`.
+no-live-drill = No drill is live here. The chef posts one with `!post`.
 a-cook = a cook
 
 ## Closing
@@ -213,10 +213,10 @@ late = (late)
 
 draft-known = This is drill { $label }.
 draft-child = Against drill { $label }: { $percent } % work.
-draft-publish = `publish` gives it its number; editing your message reads it again.
-published = Published as drill { $label }, { $name }. `post mon 15:00` posts it every week, `post now` at once.
-no-draft = There is no draft of yours. Start one with `draft NAME` and its steps, or `draft 6` to begin from drill 6.
-no-such-step = Steps here go from 1 to { $most }. Write it like `step 2 2 triangle, lean`.
+draft-publish = `!publish` gives it its number; editing your message reads it again.
+published = Published as drill { $label }, { $name }. `!post mon 15:00` posts it every week, `!post now` at once.
+no-draft = There is no draft of yours. Start one with `!draft NAME` and its steps, or `!draft 6` to begin from drill 6.
+no-such-step = Steps here go from 1 to { $most }. Write it like `!step 2 2 triangle, lean`.
 nothing-changed = That leaves drill { $label } as it is.
 new-spec = That changes the work by { $percent } %, so it is a new drill ({ $number }), not { $old }.
     `a` only written wrong, everybody did it the new way: runs stand, a correction is posted.
@@ -254,33 +254,33 @@ month-12 = December
 drill-named = drill { $label }, { $name }
 the-newest = the drill published last
 held = held
-schedule-help = `post move 1 tue 14:30` moves one, `post 1 off` cancels it, `skip 1` leaves out the next, `hold 1` all until it is set again.
-no-schedule = Nothing is posted by the week yet. Set it like `post 6 mon 15:00`.
+schedule-help = `!post move 1 tue 14:30` moves one, `!post 1 off` cancels it, `!skip 1` leaves out the next, `!hold 1` all until it is set again.
+no-schedule = No weekly post is set yet. Set one like `!post 6 mon 15:00`.
 which-schedule = There are { $most ->
     [1] one weekly post
    *[other] { $most } weekly posts
- }. Name it by its number in `post`, like `skip 1`.
-post-what = Which drill? Name one, like `post 6 mon 15:00`; `drills` lists them.
-post-when = Write a weekday and a time, like `post mon 15:00`, or `post now`.
+ }. Name it by its number in `!post`, like `!skip 1`.
+post-what = Which drill? Name one, like `!post 6 mon 15:00`; `!drills` lists them.
+post-when = Write a weekday and a time, like `!post mon 15:00`, or `!post now`.
 cancelled = Cancelled: { $when }. Nothing is posted then any more.
 skipping = { $day } is left out. The next post is { $after }.
-holding = Held: { $when } posts nothing until `{ $again }`.
+holding = Held: { $when } posts nothing until you set it again, like `{ $again }`.
 already-live = Drill { $drill } is live this week already.
-post-missed = Drill { $drill } was due more than 12 hours ago, while I was away, and was not posted. `!post now` posts it.
+post-missed = Drill { $drill } was due more than 12 hours ago, while I was away, and was not posted. `!post now { $drill }` posts it.
 nothing-published = A post was due, but no drill is published. `!drills` lists the course; `!post 6 mon 15:00` names one.
 
 ## Settings of the kitchen
 
 zone-set = Times are read and shown in { $zone }.
 unknown-zone = I do not know that time zone. { $near ->
-    [none] Write it like `Europe/London`.
+    [none] Write it like `!zone Europe/London`.
    *[other] Near it: { $near }.
  }
 day-turn-set = The kitchen day turns at { $at }.
-which-time = Write a time, like `05:00`.
+which-time = Write a time, like `!dayturn 05:00`.
 replies-full = I answer each run with one line.
 replies-short = I answer each run with the memo pad alone.
-which-replies = `replies full` or `replies short`.
+which-replies = Write `!replies full` or `!replies short`.
 
 ## Weekdays
 
@@ -302,7 +302,7 @@ dead-message = A message to { $lane } was refused ({ $problem }) and was set asi
 
 words-cook = Everybody: the clock and the good plates, like `3:02 8/8`; { $words }.
 words-chef = Chef: { $words }.
-words-how = In the room put `!` before a word; in our private room it stands bare. `words trend` explains one.
+words-how = In the room put `!` before a word; in our private room it stands bare. `!words trend` explains one.
 help-join = `join`: count me in; says what is kept.
 help-leave = `leave`: count me out; nothing new is kept.
 help-scrap = `scrap`: take my last run off.
@@ -326,7 +326,7 @@ help-zone = `zone Europe/London`: the kitchen's time zone.
 help-dayturn = `dayturn 05:00`: when the kitchen day turns.
 help-replies = `replies short`: the memo pad alone; `replies full`: one line a run.
 help-words = `words`: all words; `words trend`: one of them.
-which-step = Write it like `step 2 2 triangle, lean`.
+which-step = Write it like `!step 2 2 triangle, lean`.
 label-unread = label not read yet
 
 ## Cautions (the card lists those that fit; the local rules always close)
@@ -360,13 +360,13 @@ plates-out-of-range = A drill has 1 to { $most } plates; write it like `plates 8
 rows-out-of-reach = One row, or at most { $most } so that nobody leans over food; write it like `plates 8 rows 2`.
 more-rows-than-plates = { $rows } rows need at least { $rows } plates; write it like `plates 8 rows 2`.
 waves-do-not-fit = A wave has at least 2 plates and fewer than the { $plates } of the drill; write it like `working waves 4`.
-draft-name = Give the drill a name of at most { $most } characters on the first line, like `draft Slipway`.
+draft-name = Give the drill a name of at most { $most } characters on the first line, like `!draft Slipway`.
 no-steps = A drill needs steps; write them like `1. 7 courgette, shingle, at 10-4`.
 no-plates = How many plates? Add a line like `plates 8 rows 2`.
 steps-out-of-order = I read step { $read } where step { $wanted } comes next; number the steps 1, 2, 3.
 too-many-steps = At most { $most } steps; split the plate into two drills.
 unreadable-line = I could not read “{ $line }”, or it is there twice; steps look like `2. 1 tea jus, sauce, at 7`, other lines begin with plates, rows, accept, plate, mise, start, stop or working.
-not-a-number = “{ $word }” is no whole number; write it like `plates 14`.
+not-a-number = Write one whole number after the word, like `!plates 14`.
 unreadable-step = I could not read “{ $line }” as a step; write it like `2 triangle, lean, at 11`.
 pieces-out-of-range = In “{ $line }” the count has to be 1 to { $most }, like `2 triangle, lean`.
 unknown-technique = I do not know the technique “{ $word }”. Near it: { $near }.

@@ -163,9 +163,10 @@ class Run:
     id: int = 0
 
 
-QuestionKind = Literal["count", "left", "sure", "again", "mate", "join", "identity", "kitchen"]
+QuestionKind = Literal["count", "left", "sure", "again", "undo", "mate", "join", "identity", "kitchen"]
 """What kind of answer is waited for: how many were good, whether one was left, whether it is right, whether it is a
-second run, a mate's yes, the word to be counted in, one of the chef's three choices, which kitchen is meant."""
+second run, whether a run is put back, a mate's yes, the word to be counted in, one of the chef's three choices, which
+kitchen is meant."""
 
 
 @dataclass(frozen=True, kw_only=True)
