@@ -32,10 +32,13 @@ def posted_card(say: Phrases, drill: Drill, seconds: Seconds) -> str:
 def draft_card(say: Phrases, drill: Drill, seconds: Seconds, *, known: Drill | None, parent: Drill | None) -> str:
     """The card of a draft as it was read, whether it is known already, and its work against the drill before it."""
     head = say("card-head-draft", name=drill.wording.name, plates=drill.set_up.plates, rows=drill.set_up.rows)
+    same = known is not None and known.set_up == drill.set_up
     lines = [head, *_body(say, drill, seconds)]
     if known:
-        lines.append(say("draft-known", label=str(known.number)))
-    if parent and not (known and known.set_up == drill.set_up):
+        lines.append(say("draft-known" if same else "draft-other-set-up", label=str(known.number)))
+    else:
+        lines.append(say("draft-new"))
+    if parent and not same:
         before = standard_s(parent.spec, parent.set_up, seconds)
         percent = change_percent(before, standard_s(drill.spec, drill.set_up, seconds))
         lines.append(say("draft-child", label=parent.label, percent=f"{percent:+.1f}"))

@@ -212,6 +212,8 @@ late = (late)
 ## Drafts
 
 draft-known = This is drill { $label }.
+draft-other-set-up = This is drill { $label } in another set-up; each set-up has bests and boards of its own.
+draft-new = A new drill, with bests and boards of its own.
 draft-child = Against drill { $label }: { $percent } % work.
 draft-publish = `!publish` gives it its number; editing your message reads it again.
 published = Published as drill { $label }, { $name }. `!post mon 15:00` posts it every week, `!post now` at once.
@@ -256,9 +258,9 @@ the-newest = the drill published last
 held = held
 schedule-help = `!post move 1 tue 14:30` moves one, `!post 1 off` cancels it, `!skip 1` leaves out the next, `!hold 1` all until it is set again.
 no-schedule = No weekly post is set yet. Set one like `!post 6 mon 15:00`.
-which-schedule = There are { $most ->
-    [1] one weekly post
-   *[other] { $most } weekly posts
+which-schedule = { $most ->
+    [1] There is one weekly post
+   *[other] There are { $most } weekly posts
  }. Name it by its number in `!post`, like `!skip 1`.
 post-what = Which drill? Name one, like `!post 6 mon 15:00`; `!drills` lists them.
 post-when = Write a weekday and a time, like `!post mon 15:00`, or `!post now`.
