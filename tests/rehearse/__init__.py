@@ -1,0 +1,1 @@
+"""The rehearsal of a scripted chat."""
