@@ -68,9 +68,8 @@ def test_a_week(week: list[str], told: str) -> None:
 
 def test_a_week_is_told_line_by_line(week: list[str]) -> None:
     """Private replies are told as such, further lines are set in, talk gets none, the week is closed once."""
-    assert "Fri 27 Nov 10:01, private @noor: 2 of 8 first runs. Too early to call." in [
-        r.split("\n")[0] for r in replies
-    ]
+    first_lines = [reply.split("\n")[0] for reply in week]
+    assert "Fri 27 Nov 10:01, private @noor: 2 of 8 first runs. Too early to call." in first_lines
     assert [reply for reply in week if reply.startswith("Mon 23 Nov 21:")] == []
     assert len([reply for reply in week if "the week is closed" in reply]) == 1
     (card,) = [reply for reply in week if reply.startswith("Mon 23 Nov 15:00, kitchen: Rope coil (drill 6)")]
