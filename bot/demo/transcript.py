@@ -41,7 +41,7 @@ class Transcript:
         _write(f"{'':7}({text})")
 
     def _show(self, event: Mapping[str, object], private_with: str) -> None:
-        told = self._told(event)
+        told = self._told(event, private_with)
         if told is None:
             return
         when = datetime.fromtimestamp(int(str(event["origin_server_ts"])) / 1000, UTC).astimezone(_ZONE)
@@ -52,7 +52,7 @@ class Transcript:
         where = f"(private, {private_with}) " if private_with else "  " if in_thread else ""
         _print_lines(f"{when:%H:%M}  {where}{name:<{_NAME_WIDTH}} ", text)
 
-    def _told(self, event: Mapping[str, object]) -> tuple[str, str, bool] | None:
+    def _told(self, event: Mapping[str, object], private_with: str) -> tuple[str, str, bool] | None:
         """Name, words and whether they stand in a thread; None for what nobody sees."""
         name = self._names.get(str(event["sender"]), str(event["sender"]))
         content = event["content"] if isinstance(event["content"], dict) else {}
@@ -74,7 +74,7 @@ class Transcript:
                 _, what = self._said.get(str(event.get("redacts") or content.get("redacts")), ("", ""))
                 return name, f'takes back "{_cut(what)}"', True
             case "m.room.member" if content.get("membership") == "join" and name == "Platepace":
-                return name, "comes in, invited by the chef", False
+                return name, "opens a room of two" if private_with else "comes in, invited by the chef", False
         return None
 
 
