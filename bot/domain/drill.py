@@ -1,5 +1,6 @@
 """A drill as written: the spec (what the plate is), the set-up (how it is laid out), the wording (how it is told)."""
 
+import re
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -10,6 +11,8 @@ MOST_PLATES = 60
 MOST_ROWS = 2
 SMALLEST_WAVE = 2
 """What one bench of practice holds, and how deep a cook reaches from one side (common practice, no source)."""
+
+_PLATE_WIDTH = re.compile(r"\b(\d{1,3}(?:\.\d)?) ?cm\b")
 
 
 @dataclass(frozen=True)
@@ -105,6 +108,12 @@ def laid_out(set_up: SetUp) -> SetUp:
     if set_up.working == "waves" and not SMALLEST_WAVE <= set_up.wave < set_up.plates:
         raise UserError("waves-do-not-fit", plates=set_up.plates)
     return set_up
+
+
+def plate_cm(spec: Spec) -> float | None:
+    """How wide the plate is, where the spec says it: ``flat 27 cm china``."""
+    named = _PLATE_WIDTH.search(spec.plate)
+    return float(named[1]) if named else None
 
 
 def table_cm(set_up: SetUp, plate_cm: float) -> tuple[float, float]:

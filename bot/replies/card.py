@@ -1,10 +1,10 @@
 """The drill card in words: what is on the plate, how it counts, what it costs, and what to take care of."""
 
 from bot.domain.cautions import cautions_for, labels_of
-from bot.domain.drill import Drill, Spec, Step
+from bot.domain.drill import Drill, Spec, Step, plate_cm, table_cm
 from bot.domain.pace import clock_text
 from bot.domain.run import card_redo_s, time_gate
-from bot.domain.standard_time import change_percent, standard_s, targets, touches
+from bot.domain.standard_time import change_percent, reaches, standard_s, targets, touches
 from bot.domain.techniques import Seconds
 from bot.replies.phrases import Phrases
 
@@ -77,6 +77,7 @@ def _body(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     lines = [
         *step_lines(say, spec, seconds),
         say(f"card-working-{set_up.working}", wave=set_up.wave),
+        *_table_line(say, drill),
         say(
             "card-work",
             touches=touches(spec),
@@ -88,7 +89,18 @@ def _body(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
         lines.insert(len(spec.steps), say("card-accept", accept=spec.accept))
     if set_up.pressure:
         lines.append(say("card-pressure", level=set_up.pressure))
+    if reaches(spec, seconds) != touches(spec):
+        lines.append(say("card-reaches", reaches=reaches(spec, seconds)))
     return [*lines, _redo_line(say, drill, seconds)]
+
+
+def _table_line(say: Phrases, drill: Drill) -> list[str]:
+    """How much table the pattern takes, where the spec says how wide its plate is."""
+    wide = plate_cm(drill.spec)
+    if wide is None:
+        return []
+    length, depth = table_cm(drill.set_up, wide)
+    return [say("card-table", plate=drill.spec.plate, length=f"{length:.0f}", depth=f"{depth:.0f}")]
 
 
 def _redo_line(say: Phrases, drill: Drill, seconds: Seconds) -> str:

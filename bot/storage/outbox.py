@@ -118,11 +118,6 @@ class SqlOutbox(Repository):
         event_id: str | None = await self._value(select(outbox.c.event_id).where(outbox.c.id == row))
         return event_id
 
-    async def ref_of(self, event_id: str) -> EventRef | None:
-        """The outbox reference of one of our own events; None if it is not ours."""
-        ours = await self._value(select(func.min(outbox.c.id)).where(outbox.c.event_id == event_id))
-        return None if ours is None else _ref(ours)
-
 
 def lane_of(note: Outgoing) -> str:
     """A room, a person, or a room's reactions, which need not wait for its messages."""

@@ -43,10 +43,6 @@ class SqlRuns(Repository):
         """The person's kept runs on a set-up in order of when they were run, then of arrival."""
         return await self._runs(runs.c.user_id == user_id, runs.c.set_up_id == set_up_id, _KEPT, order=_WHEN_RUN)
 
-    async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
-        """The same over every set-up of a spec."""
-        return await self._runs(runs.c.user_id == user_id, runs.c.spec_id == spec_id, _KEPT, order=_WHEN_RUN)
-
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""
         return await self._runs(runs.c.live_id == live_id, _KEPT, order=(runs.c.user_id, runs.c.arrived, runs.c.line))

@@ -79,6 +79,3 @@ class Outbox(Protocol):
 
     async def event_of(self, ref: EventRef) -> str | None:
         """The event id behind a reference; None while unsent or dead."""
-
-    async def ref_of(self, event_id: str) -> EventRef | None:
-        """The outbox reference of one of our own events; None if it is not ours."""

@@ -188,9 +188,6 @@ class Runs(Protocol):
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
         """The person's kept runs on a set-up in order of when they were run, then of arrival."""
 
-    async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
-        """The same over every set-up of a spec."""
-
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""
 
