@@ -6,7 +6,7 @@ from typing import Annotated, Any
 
 from pydantic import Field, TypeAdapter, ValidationError
 from pydantic_core import PydanticSerializationError
-from sqlalchemy import select, update
+from sqlalchemy import bindparam, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.services.ports.events import Incoming, Received
@@ -18,6 +18,8 @@ log = logging.getLogger(__name__)
 
 _EVENT: TypeAdapter[Incoming] = TypeAdapter(Annotated[Incoming, Field(discriminator="kind")])
 _OLDEST = select(inbox.c.seq, inbox.c.body, inbox.c.attempts).where(inbox.c.state == NEW).order_by(inbox.c.seq).limit(2)
+
+_ONE = update(inbox).where(inbox.c.seq == bindparam("which"))
 
 
 class SqlInbox(Repository):
@@ -83,5 +85,4 @@ class SqlInbox(Repository):
         await self._erase(seq, "dead")
 
     async def _erase(self, seq: int, state: str) -> None:
-        nothing = {"room_id": None, "body": None, "problem": None}
-        await self._do(update(inbox).where(inbox.c.seq == seq).values(state=state, **nothing))
+        await self._do(_ONE, which=seq, state=state, room_id=None, body=None, problem=None)

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sqlalchemy import Select, delete, select, update
+from sqlalchemy import Select, bindparam, delete, select, update
 
 from bot.services.ports.records import Kitchen, Member
 from bot.storage.repository import Repository, columns_of, values_of
@@ -10,6 +10,10 @@ from bot.storage.tables import kitchens, members, private_rooms, room_states
 
 _KITCHEN = select(*columns_of(kitchens, Kitchen))
 _MEMBER = select(*columns_of(members, Member))
+_BY_ROOM = _KITCHEN.where(kitchens.c.room_id == bindparam("room_id"))
+_BY_ROOM_AND_PERSON = _MEMBER.where(
+    members.c.room_id == bindparam("room_id"), members.c.user_id == bindparam("user_id")
+)
 
 
 class SqlKitchens(Repository):
@@ -21,7 +25,7 @@ class SqlKitchens(Repository):
 
     async def get(self, room_id: str) -> Kitchen | None:
         """The kitchen of this room, closed or not."""
-        row = await self._one(_KITCHEN.where(kitchens.c.room_id == room_id))
+        row = await self._one(_BY_ROOM, room_id=room_id)
         return Kitchen(**row) if row else None
 
     async def all(self) -> list[Kitchen]:
@@ -47,7 +51,7 @@ class SqlKitchens(Repository):
 
     async def member(self, room_id: str, user_id: str) -> Member | None:
         """What is known of this person in this room."""
-        row = await self._one(_MEMBER.where(members.c.room_id == room_id, members.c.user_id == user_id))
+        row = await self._one(_BY_ROOM_AND_PERSON, room_id=room_id, user_id=user_id)
         return Member(**row) if row else None
 
     async def members(self, room_id: str) -> list[Member]:

@@ -3,13 +3,14 @@
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Select, String, cast, literal, select
+from sqlalchemy import Select, String, bindparam, cast, literal, select
 
 from bot.services.ports.records import FrozenBoard, LiveDrill
 from bot.storage.repository import Repository, columns_of, values_of
 from bot.storage.tables import frozen_boards, live_drills, outbox
 
 _LIVE = select(*columns_of(live_drills, LiveDrill))
+_LAST = _LIVE.where(live_drills.c.room_id == bindparam("room_id")).order_by(live_drills.c.id.desc()).limit(1)
 
 
 class Lives(Repository):
@@ -30,7 +31,8 @@ class Lives(Repository):
 
     async def last_live(self, room_id: str) -> LiveDrill | None:
         """The newest posting, closed or not."""
-        return await self._newest_live(_LIVE.where(live_drills.c.room_id == room_id))
+        found = await self._lives(_LAST, room_id=room_id)
+        return found[0] if found else None
 
     async def live_by_root(self, room_id: str, event_id: str) -> LiveDrill | None:
         """The posting whose thread this is: its root is the event, or the outbox row that became it."""
@@ -69,5 +71,5 @@ class Lives(Repository):
         found = await self._lives(query.order_by(live_drills.c.id.desc()).limit(1))
         return found[0] if found else None
 
-    async def _lives(self, query: Select[Any]) -> list[LiveDrill]:
-        return [LiveDrill(**row) for row in await self._all(query)]
+    async def _lives(self, query: Select[Any], **values: Any) -> list[LiveDrill]:
+        return [LiveDrill(**row) for row in await self._all(query, **values)]

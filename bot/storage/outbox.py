@@ -9,7 +9,7 @@ import hashlib
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
-from sqlalchemy import ColumnElement, FromClause, Select, exists, func, literal, or_, select, update
+from sqlalchemy import ColumnElement, FromClause, bindparam, exists, func, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.services.ports.messages import Cause, EventRef, Outgoing, Waiting
@@ -19,6 +19,35 @@ from bot.storage.tables import OPEN, outbox
 
 _OURS = "outbox:"
 _EVENT_TYPES = {"reaction": "m.reaction", "pin": "m.room.pinned_events"}
+
+
+def _is_open(rows: FromClause) -> ColumnElement[bool]:
+    return rows.c.state.in_(OPEN)
+
+
+_BEFORE = outbox.alias("before")
+_HAS_ONE_BEFORE_IT = exists().where(_BEFORE.c.lane == outbox.c.lane, _BEFORE.c.id < outbox.c.id, _is_open(_BEFORE))
+_MAY_BE_TRIED = or_(outbox.c.lease_until.is_(None), outbox.c.lease_until <= bindparam("now"))
+_FIRST_IDS = select(func.min(outbox.c.id)).where(_is_open(outbox)).group_by(outbox.c.lane)
+_HEADS = select(outbox.c.lane, outbox.c.lease_until).where(outbox.c.id.in_(_FIRST_IDS)).order_by(outbox.c.id)
+_LINE = (
+    select(outbox)
+    .where(outbox.c.lane == bindparam("lane"), _is_open(outbox))
+    .order_by(outbox.c.id)
+    .limit(bindparam("most"))
+)
+_LEASE = (
+    update(outbox)
+    .where(outbox.c.id == bindparam("row"), _is_open(outbox), _MAY_BE_TRIED, ~_HAS_ONE_BEFORE_IT)
+    .values(
+        state="leased",
+        content=bindparam("note"),
+        lease_until=bindparam("until"),
+        first_try=func.coalesce(outbox.c.first_try, bindparam("now", type_=Moment)),
+    )
+)
+_WITH_ABSORBED = update(outbox).where(or_(outbox.c.id == bindparam("row"), outbox.c.head_id == bindparam("row")))
+_EVENT_ID = select(outbox.c.event_id).where(outbox.c.id == bindparam("row"))
 
 
 class SqlOutbox(Repository):
@@ -49,13 +78,11 @@ class SqlOutbox(Repository):
 
     async def lanes(self) -> list[tuple[str, datetime | None]]:
         """Lanes with something to send, the longest waiting first, each with the moment before which it rests."""
-        heads = select(outbox.c.lane, outbox.c.lease_until).where(outbox.c.id.in_(_heads())).order_by(outbox.c.id)
-        return [(row["lane"], row["lease_until"]) for row in await self._all(heads)]
+        return [(row["lane"], row["lease_until"]) for row in await self._all(_HEADS)]
 
     async def head(self, lane: str, most: int) -> list[Waiting]:
         """The first rows of the lane in order; one tried before comes alone, for what it says is settled."""
-        line = select(outbox).where(outbox.c.lane == lane, _is_open(outbox)).order_by(outbox.c.id).limit(most)
-        rows = await self._all(line)
+        rows = await self._all(_LINE, lane=lane, most=most)
         return [
             Waiting(
                 id=row["id"],
@@ -73,16 +100,7 @@ class SqlOutbox(Repository):
 
         False, and nothing is changed, if it is no longer the head of its lane or somebody else is trying it.
         """
-        leased = await self._do(
-            update(outbox)
-            .where(outbox.c.id == head, _is_open(outbox), _may_be_tried(now), ~_has_one_before_it())
-            .values(
-                state="leased",
-                content=note,
-                lease_until=now + self._lease,
-                first_try=func.coalesce(outbox.c.first_try, literal(now, Moment)),
-            )
-        )
+        leased = await self._do(_LEASE, row=head, note=note, now=now, until=now + self._lease)
         if leased and absorbed:
             merged = {"state": "merged", "head_id": head, "content": None}
             await self._do(update(outbox).where(outbox.c.id.in_(absorbed), _is_open(outbox)).values(merged))
@@ -107,15 +125,14 @@ class SqlOutbox(Repository):
         await self._end(row, state="dead", problem=problem)
 
     async def _end(self, row: int, **values: str) -> None:
-        with_absorbed = or_(outbox.c.id == row, outbox.c.head_id == row)
-        await self._do(update(outbox).where(with_absorbed).values(content=None, lease_until=None, **values))
+        await self._do(_WITH_ABSORBED, row=row, content=None, lease_until=None, **values)
 
     async def event_of(self, ref: EventRef) -> str | None:
         """The event id behind a reference; None while unsent or dead."""
         if not ref.startswith(_OURS):
             return ref
         row = int(ref.removeprefix(_OURS))
-        event_id: str | None = await self._value(select(outbox.c.event_id).where(outbox.c.id == row))
+        event_id: str | None = await self._value(_EVENT_ID, row=row)
         return event_id
 
 
@@ -150,20 +167,3 @@ def _said_for(cause: Cause, part: int) -> list[ColumnElement[bool]]:
     if cause.schedule_id is not None:
         return [outbox.c.schedule_id == cause.schedule_id, outbox.c.slot == cause.slot, outbox.c.part == part]
     return [outbox.c.cause_event_id == cause.event_id, outbox.c.part == part, outbox.c.revision == cause.revision]
-
-
-def _is_open(rows: FromClause) -> ColumnElement[bool]:
-    return rows.c.state.in_(OPEN)
-
-
-def _may_be_tried(now: datetime) -> ColumnElement[bool]:
-    return or_(outbox.c.lease_until.is_(None), outbox.c.lease_until <= now)
-
-
-def _heads() -> Select[int]:
-    return select(func.min(outbox.c.id)).where(_is_open(outbox)).group_by(outbox.c.lane)
-
-
-def _has_one_before_it() -> ColumnElement[bool]:
-    before = outbox.alias("before")
-    return exists().where(before.c.lane == outbox.c.lane, before.c.id < outbox.c.id, _is_open(before))

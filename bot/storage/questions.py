@@ -3,11 +3,17 @@
 from dataclasses import replace
 from datetime import datetime
 
-from sqlalchemy import delete, select
+from sqlalchemy import bindparam, delete, select
 
 from bot.services.ports.records import Question
 from bot.storage.repository import Repository
 from bot.storage.tables import questions
+
+_OPEN = (
+    select(questions)
+    .where(questions.c.user_id == bindparam("user_id"), questions.c.lapses_at > bindparam("now"))
+    .order_by(questions.c.id.desc())
+)
 
 
 class SqlQuestions(Repository):
@@ -19,8 +25,7 @@ class SqlQuestions(Repository):
 
     async def open(self, user_id: str, now: datetime) -> list[Question]:
         """What is open with this person and has not lapsed, the newest first."""
-        theirs = select(questions).where(questions.c.user_id == user_id, questions.c.lapses_at > now)
-        return [Question(**row) for row in await self._all(theirs.order_by(questions.c.id.desc()))]
+        return [Question(**row) for row in await self._all(_OPEN, user_id=user_id, now=now)]
 
     async def close(self, question_id: int) -> None:
         """Erase, answered or not."""

@@ -1,11 +1,11 @@
 """Runs with their witnesses: whoever asks for runs gets both in two queries, however many runs there are."""
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 from typing import Any
 
-from sqlalchemy import ColumnElement, delete, func, select
+from sqlalchemy import ColumnElement, RowMapping, bindparam, delete, func, select
 
 from bot.services.ports.records import Run, RunStatus
 from bot.storage.repository import Repository, columns_of
@@ -14,6 +14,19 @@ from bot.storage.tables import hands, runs
 _RUN = select(*columns_of(runs, Run))
 _KEPT = runs.c.status == "kept"
 _WHEN_RUN = (runs.c.ran_at, runs.c.arrived, runs.c.line)
+_THEIRS = (runs.c.room_id == bindparam("room_id")) & (runs.c.user_id == bindparam("user_id"))
+_OF_A_DAY = (runs.c.kitchen_day == bindparam("day")) & (runs.c.kind != "stopped") & ~runs.c.over_limit
+_HOW_MANY = select(func.count()).select_from(runs).where(_THEIRS, _KEPT)
+_HOW_MANY_THAT_DAY = _HOW_MANY.where(_OF_A_DAY)
+_IS_LATEST = runs.c.id == (
+    select(runs.c.id)
+    .where(_THEIRS, runs.c.status.in_(bindparam("statuses", expanding=True)))
+    .order_by(runs.c.arrived.desc(), runs.c.line.desc())
+    .limit(1)
+    .scalar_subquery()
+)
+_RAISED = select(hands.c.event_id, hands.c.witness).join(runs, runs.c.event_id == hands.c.event_id).order_by(hands.c.id)
+_LATEST, _RAISED_ON_LATEST = _RUN.where(_IS_LATEST), _RAISED.where(_IS_LATEST)
 
 
 class SqlRuns(Repository):
@@ -34,9 +47,8 @@ class SqlRuns(Repository):
 
     async def last(self, room_id: str, user_id: str, statuses: Sequence[RunStatus] = ("kept",)) -> Run | None:
         """The person's latest run by stream order among these statuses."""
-        theirs = (runs.c.room_id == room_id) & (runs.c.user_id == user_id) & runs.c.status.in_(statuses)
-        latest = select(runs.c.id).where(theirs).order_by(runs.c.arrived.desc(), runs.c.line.desc()).limit(1)
-        found = await self._runs(runs.c.id == latest.scalar_subquery(), order=(runs.c.id,))
+        which = {"room_id": room_id, "user_id": user_id, "statuses": list(statuses)}
+        found = _with_hands(await self._all(_LATEST, **which), await self._all(_RAISED_ON_LATEST, **which))
         return found[0] if found else None
 
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
@@ -49,12 +61,11 @@ class SqlRuns(Repository):
 
     async def count_day(self, room_id: str, user_id: str, day: date) -> int:
         """How many kept, counted runs the person has on that kitchen day: neither stopped nor over the limit."""
-        counted = (runs.c.kitchen_day == day) & (runs.c.kind != "stopped") & ~runs.c.over_limit
-        return await self._count(runs.c.room_id == room_id, runs.c.user_id == user_id, counted, _KEPT)
+        return int(await self._value(_HOW_MANY_THAT_DAY, room_id=room_id, user_id=user_id, day=day))
 
     async def count(self, room_id: str, user_id: str) -> int:
         """How many kept runs the person has in this kitchen."""
-        return await self._count(runs.c.room_id == room_id, runs.c.user_id == user_id, _KEPT)
+        return int(await self._value(_HOW_MANY, room_id=room_id, user_id=user_id))
 
     async def correct_results(self, spec_id: int) -> list[Run]:
         """Kept runs of a spec, for working out again after a correction, in order of arrival."""
@@ -76,16 +87,12 @@ class SqlRuns(Repository):
 
     async def _runs(self, *which: ColumnElement[bool], order: Sequence[ColumnElement[Any]]) -> list[Run]:
         rows = await self._all(_RUN.where(*which).order_by(*order))
-        witnesses = await self._witnesses(which) if rows else {}
-        return [Run(**row, witnesses=witnesses.get(row["event_id"], ())) for row in rows]
+        return _with_hands(rows, await self._all(_RAISED.where(*which)) if rows else ())
 
-    async def _witnesses(self, which: Sequence[ColumnElement[bool]]) -> dict[str, tuple[str, ...]]:
-        """Of each message of these runs, those who raised a hand, the first to do so first."""
-        raised = select(hands.c.event_id, hands.c.witness).join(runs, runs.c.event_id == hands.c.event_id)
-        by_message: dict[str, dict[str, None]] = defaultdict(dict)
-        for row in await self._all(raised.where(*which).order_by(hands.c.id)):
-            by_message[row["event_id"]][row["witness"]] = None
-        return {event_id: tuple(people) for event_id, people in by_message.items()}
 
-    async def _count(self, *which: ColumnElement[bool]) -> int:
-        return int(await self._value(select(func.count()).select_from(runs).where(*which)))
+def _with_hands(rows: Iterable[RowMapping], raised: Iterable[RowMapping]) -> list[Run]:
+    """The runs with those who raised a hand on their messages, the first to do so first."""
+    by_message: dict[str, dict[str, None]] = defaultdict(dict)
+    for hand in raised:
+        by_message[hand["event_id"]][hand["witness"]] = None
+    return [Run(**row, witnesses=tuple(by_message[row["event_id"]])) for row in rows]
