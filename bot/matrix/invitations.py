@@ -43,10 +43,17 @@ class Invitations:
             task.cancel()
 
     async def _try(self, room_id: str) -> None:
+        try:
+            await self._join_in_the_end(room_id)
+        except Exception:
+            log.exception("invitations: %s is given up after an unforeseen fault", room_id)
+        self._open.pop(room_id, None)
+
+    async def _join_in_the_end(self, room_id: str) -> None:
         for wait_s in (*RETRIES_S, None):
             try:
                 await self._join(room_id)
-                break
+                return
             except (SendRefused, TryLater) as problem:
                 if wait_s is None:
                     await self._report(
@@ -54,7 +61,6 @@ class Invitations:
                     )
                 else:
                     await self._rest(max(wait_s, getattr(problem, "after_s", None) or 0))
-        self._open.pop(room_id, None)
 
     async def close(self) -> None:
         """Stop every attempt."""

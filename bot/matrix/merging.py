@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from html import escape
 
+from bot.matrix.compose import MOST_BYTES
 from bot.services.ports.messages import Outgoing, Waiting
 
 MOST_LINES = 12
@@ -18,7 +19,7 @@ def merge(head: Sequence[Waiting]) -> tuple[Outgoing, tuple[int, ...]]:
     notes = [row.note for row in (first, *rest)]
     merged = replace(
         first.note,
-        text="\n".join(f"{note.about}: {note.text}" if note.about else note.text for note in notes),
+        text="\n".join(map(_named, notes)),
         html="<br>".join(_line(note) for note in notes) if any(note.html for note in notes) else "",
         reply_to=None,
         about="",
@@ -30,11 +31,11 @@ def merge(head: Sequence[Waiting]) -> tuple[Outgoing, tuple[int, ...]]:
 def _together(head: Sequence[Waiting]) -> list[Waiting]:
     """The first rows that can share a message; the first alone where it can share none."""
     rows = [head[0]]
-    lines = _lines(head[0])
+    text = _named(head[0].note)
     if _may_merge(head[0]):
         for row in head[1:]:
-            lines += _lines(row)
-            if lines > MOST_LINES or not _may_merge(row) or row.note.thread != head[0].note.thread:
+            text += "\n" + _named(row.note)
+            if not (_fits(text) and _may_merge(row) and row.note.thread == head[0].note.thread):
                 break
             rows.append(row)
     return rows
@@ -44,8 +45,13 @@ def _may_merge(row: Waiting) -> bool:
     return row.note.style == "notice" and row.note.target is None and row.first_try_at_s is None
 
 
-def _lines(row: Waiting) -> int:
-    return row.note.text.count("\n") + 1
+def _fits(text: str) -> bool:
+    """What one message cannot hold would be cut off there, so it goes in the next."""
+    return text.count("\n") < MOST_LINES and len(text.encode()) <= MOST_BYTES
+
+
+def _named(note: Outgoing) -> str:
+    return f"{note.about}: {note.text}" if note.about else note.text
 
 
 def _line(note: Outgoing) -> str:

@@ -35,6 +35,17 @@ async def test_the_same_transaction_id_is_the_same_event_also_after_signing_in_a
     await other.close()
 
 
+async def test_the_server_swallows_a_reaction_under_a_messages_transaction_id(
+    client: Client, chef: Person, kitchen: str
+) -> None:
+    """It answers with the message's event and adds nothing: that is why the event type is part of our ids."""
+    said = await chef.say(kitchen, "3:02 8/8")
+    first = await client.send(kitchen, "m.room.message", {"msgtype": "m.notice", "body": "Heard."}, "t1")
+    reaction = {"m.relates_to": {"rel_type": "m.annotation", "event_id": said, "key": "📝"}}
+    assert await client.send(kitchen, "m.reaction", reaction, "t1") == first
+    assert await chef.read(kitchen, "m.reaction") == []
+
+
 async def test_a_row_sent_but_not_marked_is_sent_again_and_said_once(
     sender: Sender, say: Say, storage: SqlStorage, client: Client, chef: Person, kitchen: str, clock: FixedClock
 ) -> None:

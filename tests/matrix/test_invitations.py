@@ -68,6 +68,25 @@ async def test_after_the_last_interval_the_admins_are_told(
     assert len(server.joined) == 7
 
 
+async def test_an_unforeseen_fault_ends_one_attempt_and_not_the_bot(
+    server: ScriptedServer, rests: Rests, caplog: pytest.LogCaptureFixture
+) -> None:
+    """The database was full when the admins were to be told; the next invitation is tried as if it were the first."""
+
+    async def report(_: Exception) -> None:
+        raise OSError("disk full")
+
+    invitations = Invitations(server.join, lambda _: True, rests, report)
+    server.joins = deque([FORBIDDEN] * 6)
+    invitations.accept(KITCHEN_ROOM, IME)
+    await settle()
+    assert "disk full" in caplog.text
+    invitations.accept(KITCHEN_ROOM, IME)
+    await settle()
+    await invitations.close()
+    assert len(server.joined) == 7
+
+
 async def test_one_invitation_seen_twice_is_one_attempt(invitations: Invitations, server: ScriptedServer) -> None:
     """The start looks invitations up that the sync may bring too."""
     invitations.accept(KITCHEN_ROOM, IME)

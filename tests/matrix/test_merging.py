@@ -40,6 +40,14 @@ def test_no_more_than_twelve_lines_are_in_one_message() -> None:
     assert merge(tall)[1] == tuple(range(2, 9))
 
 
+def test_no_more_than_a_message_holds_is_in_one() -> None:
+    """Names count too: 16,000 bytes are five lines of 3,000 named in ten; the sixth would be cut off."""
+    assert merge([waiting(n, "x" * 3000) for n in range(1, 9)])[1] == (2, 3, 4, 5)
+    assert merge([waiting(n, "é" * 1500) for n in range(1, 9)])[1] == (2, 3, 4, 5)
+    assert merge([waiting(n, "x" * 3995, about="") for n in range(1, 9)])[1] == (2, 3, 4)
+    assert merge([waiting(n, "x" * 3995) for n in range(1, 9)])[1] == ()
+
+
 def test_rich_text_is_merged_with_names_and_plain_lines_escaped() -> None:
     """A name cannot dress itself as markup."""
     line = [waiting(n, about="<b>Noor</b>") for n in range(1, 5)]
