@@ -6,7 +6,7 @@ Worked times are fixtures of the project's own model.
 from dataclasses import replace
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.domain.drill import Drill
@@ -113,27 +113,28 @@ def test_the_card_names_no_price_where_one_redo_leaves_no_time() -> None:
 CLOCKS = st.integers(1, 3600)
 
 
-@given(clock_s=CLOCKS, plates=st.integers(1, 60), data=st.data())
+@given(clock_s=CLOCKS, plates=st.integers(4, 60), data=st.data())
 def test_a_redo_never_pays(clock_s: int, plates: int, data: st.DataObject) -> None:
-    """Under the same clock one more redo in the place of an accepted plate never lowers the net time."""
-    accepted = data.draw(st.integers(1, plates))
+    """Under the same clock one more redo in the place of an accepted plate never lowers the net time.
+
+    Drawn where there is a time with the redo: at least three quarters accepted.
+    """
+    accepted = plates - data.draw(st.integers(0, plates // 4 - 1))
     drill = replace(FULL_TIDE, set_up=replace(FULL_TIDE.set_up, plates=plates))
     better = _run(drill, clock_s, Count(plates, accepted, redo=plates - accepted))
     worse = _run(drill, clock_s, Count(plates, accepted - 1, redo=plates - accepted + 1))
-    assume(worse.net_s is not None)
     assert better.net_s is not None
     assert worse.net_s is not None
     assert worse.net_s > better.net_s
 
 
-@given(clock_s=CLOCKS, plates=st.integers(2, 60), data=st.data())
+@given(clock_s=CLOCKS, plates=st.integers(4, 60), data=st.data())
 def test_rebuilding_is_never_dearer_than_leaving_it_to_the_judge(
     clock_s: int, plates: int, data: st.DataObject
 ) -> None:
     """Each redo is charged at least the change and the plate alone that building it again would have taken."""
-    redo = data.draw(st.integers(1, plates // 4 or 1))
+    redo = data.draw(st.integers(1, plates // 4))
     result = _run(FULL_TIDE, clock_s, Count(plates, plates - redo, redo=redo))
-    assume(result.net_s is not None)
     assert result.net_s is not None
     rebuilding = redo * (result.change_s + result.alone_s * clock_s / result.standard_s)
     assert result.net_s - clock_s >= rebuilding * (1 - 1e-12)
