@@ -54,14 +54,14 @@ def _charge_lines(say: Phrases, result: Result) -> list[str]:
             alone=f"{result.alone_s:.1f}",
             clock_s=result.clock_s,
             standard=f"{result.standard_s:.1f}",
-            one=f"{one_s:.1f}",
+            one=f"{one_s:.2f}",
         ),
         say(
             "why-retry",
             redo=count.redo,
             attempted=count.attempted,
             accepted=count.accepted,
-            one=f"{one_s:.1f}",
+            one=f"{one_s:.2f}",
             charge=f"{charge_s:.1f}",
         ),
         say(

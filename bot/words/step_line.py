@@ -28,7 +28,8 @@ def read_step(text: str, seconds: Seconds) -> Step:
     """The step that a line without its number writes; a UserError says what to send instead.
 
     An omitted technique is the one that the component is called by (``2 leaf``), an omitted tool or class the
-    technique's own. A plain ``quenelle`` is one with one spoon; ``quenelle two spoons`` says the other.
+    technique's own. A plain ``quenelle`` is one with one spoon; ``quenelle two spoons`` says the other. A place may
+    stand without ``at`` behind the technique, as the card shows it.
     """
     line = tidy(text)
     body, *details = line.split(";")
@@ -38,14 +39,14 @@ def read_step(text: str, seconds: Seconds) -> Step:
         raise unreadable_step(line)
     component = counted[2].strip()
     words, tool, at = _clauses(parts, line)
-    technique = _technique(words or component, seconds)
+    technique, bare_place = _technique(words or component, seconds)
     step = Step(
         pieces=_pieces(counted[1], line),
         component=component,
         technique=technique.name,
         tool=tool or technique.tool,
         stand_in=technique.stand_in,
-        at=at,
+        at=", ".join(filter(None, (bare_place, at))),
     )
     for detail in details:
         step = _with_detail(step, detail.strip())
@@ -98,14 +99,17 @@ def _pieces(digits: str, line: str) -> int:
     return pieces
 
 
-def _technique(words: str, seconds: Seconds) -> Technique:
-    technique = find_technique(seconds, words)
-    if technique:
-        return technique
-    near = near_techniques(seconds, words)
+def _technique(words: str, seconds: Seconds) -> tuple[Technique, str]:
+    """The technique that these words name, or else begin by naming, and the rest of them."""
+    parts = words.split(", ")
+    for length in range(len(parts), 0, -1):
+        technique = find_technique(seconds, ", ".join(parts[:length]))
+        if technique:
+            return technique, ", ".join(parts[length:])
+    near = near_techniques(seconds, parts[0])
     key = "unknown-technique" if near else "unknown-technique-no-hint"
     offered = ", ".join(f"`{name}`" for name in near or seconds.techniques)
-    raise UserError(key, word=quoted(words), near=offered)
+    raise UserError(key, word=quoted(parts[0]), near=offered)
 
 
 def _with_detail(step: Step, detail: str) -> Step:
