@@ -1,12 +1,18 @@
 """The people of the Tern & Lantern, each with a client of their own."""
 
+from collections.abc import AsyncIterator
+from contextlib import AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass, field
 from itertools import count
+from zoneinfo import ZoneInfo
 
 from bot.demo.fast_time import FastClock, FastTimeClient
 from bot.homeserver import Homeserver
 from bot.matrix.client import Account
 from bot.matrix.wire import News
+
+ZONE = ZoneInfo("Europe/London")
+"""Where the kitchen is."""
 
 CAST = ("Ime", "Bastian", "Noor", "Kwabena", "Lio", "Petra", "Anselm")
 """The chef first."""
@@ -14,12 +20,20 @@ CAST = ("Ime", "Bastian", "Noor", "Kwabena", "Lio", "Petra", "Anselm")
 _TXN_IDS = count()
 
 
+class PersonalClient(FastTimeClient):
+    """A client that can also take things back, which the bot never does."""
+
+    async def redact(self, room_id: str, event_id: str, txn_id: str) -> str:
+        """Take an event back; the redaction's event id."""
+        told = await self._call("PUT", "v3/rooms/{}/redact/{}/{}", room_id, event_id, txn_id, body={})
+        return str(told["event_id"])
+
+
 @dataclass
 class Person:
     """Somebody at a client."""
 
-    name: str
-    client: FastTimeClient
+    client: PersonalClient
     since: str | None = field(default=None)
 
     async def say(self, room_id: str, text: str, *, thread: str | None = None) -> str:
@@ -87,18 +101,16 @@ class Cast:
         """The account of somebody."""
         return f"@{name.lower()}:{self.server_name}"
 
-    async def leave(self) -> None:
-        """Put every client down."""
-        for person in self.people.values():
-            await person.client.close()
 
-
-async def sign_in_all(server: Homeserver, password: str, clock: FastClock) -> Cast:
-    """Accounts and clients for the whole cast."""
+@asynccontextmanager
+async def sign_in_all(server: Homeserver, password: str, clock: FastClock) -> AsyncIterator[Cast]:
+    """Accounts for the whole cast, and clients until the end."""
     cast = Cast({}, server.name)
-    for name in CAST:
-        user_id = await server.register(name.lower(), password, display_name=name)
-        client = FastTimeClient(server.url, Account(user_id, password=password), clock)
-        await client.sign_in()
-        cast.people[name] = Person(name, client)
-    return cast
+    async with AsyncExitStack() as clients:
+        for name in CAST:
+            user_id = await server.register(name.lower(), password, display_name=name)
+            client = PersonalClient(server.url, Account(user_id, password=password), clock)
+            clients.push_async_callback(client.close)
+            await client.sign_in()
+            cast.people[name] = Person(client)
+        yield cast

@@ -31,14 +31,6 @@ def read_lines(text: str, names: Collection[str] = ()) -> list[tuple[str, Sent |
     return [(line, _judged(line, reading)) for line, reading in zip(lines, readings, strict=True)]
 
 
-def is_submission(text: str) -> bool:
-    """Whether this is answered bare in the kitchen's room: results, or lines meant as such."""
-    try:
-        return bool(read_lines(text))
-    except UserError:
-        return True
-
-
 def lone_clock(text: str, names: Collection[str] = ()) -> Sent | None:
     """A clock without a count, to be asked about; None for anything else. Raises UserError for a faulty clock."""
     reading = _of_one_line(text, names)
