@@ -58,7 +58,7 @@ def _run(options: argparse.Namespace) -> None:
 def _demo(_: argparse.Namespace) -> None:
     from bot.demo import demo  # noqa: PLC0415 - as above
 
-    demo(interactive=sys.stdin.isatty() and sys.stdout.isatty())
+    asyncio.run(_until_told_to_stop(demo(interactive=sys.stdin.isatty() and sys.stdout.isatty())))
 
 
 def _rehearse(options: argparse.Namespace) -> None:
@@ -68,11 +68,11 @@ def _rehearse(options: argparse.Namespace) -> None:
 
 
 async def _until_told_to_stop(work: Coroutine[Any, Any, None]) -> None:
-    """Work until it fails, or until the process is asked to end, which cancels it in good order."""
+    """Work until it fails, or until the process is asked to end, which cancels it once and in good order."""
     task = asyncio.ensure_future(work)
     loop = asyncio.get_running_loop()
     for number in (signal.SIGTERM, signal.SIGINT):
-        loop.add_signal_handler(number, task.cancel)
+        loop.add_signal_handler(number, lambda: task.cancelling() or task.cancel())
     with contextlib.suppress(asyncio.CancelledError):
         try:
             await task

@@ -21,7 +21,7 @@ from pathlib import Path
 
 import aiohttp
 
-from bot.errors import OperatorError
+from bot.errors import NO_HOMESERVER, OperatorError
 
 _PATIENCE_S = 60.0
 _PARTING_S = 5.0
@@ -112,7 +112,8 @@ class Homeserver:
             while not await _answers(session, self.url):
                 if process.returncode is not None or time.monotonic() > deadline:
                     await self.kill()
-                    raise OperatorError(f"The private homeserver did not start; see the logs in {self.directory}")
+                    last_words = _last_line(self.directory / "console.log") or f"silent for {_PATIENCE_S:.0f} s"
+                    raise OperatorError(f"The private homeserver did not start: {last_words}", NO_HOMESERVER)
                 await asyncio.sleep(0.05)
 
 
@@ -131,6 +132,11 @@ async def private_homeserver(directory: Path, *, rate_limits: bool = False) -> A
 def _seal(secret: str, nonce: str, localpart: str, password: str, *, admin: bool) -> str:
     parts = (nonce, localpart, password, "admin" if admin else "notadmin")
     return hmac.new(secret.encode(), "\0".join(parts).encode(), hashlib.sha1).hexdigest()
+
+
+def _last_line(log: Path) -> str:
+    """What a program said last."""
+    return log.read_text("utf-8", "replace").strip().rpartition("\n")[2]
 
 
 def _free_port() -> int:

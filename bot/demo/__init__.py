@@ -2,6 +2,7 @@
 
 import asyncio
 import logging
+import os
 import signal
 import sys
 import tempfile
@@ -27,10 +28,12 @@ from bot.settings import KitchenSettings, MatrixSettings, PeopleSettings, Secret
 
 BOT_NAME = "platepace"
 
+_CANNOT_WRITE = 74  # EX_IOERR of sysexits.h
+
 _TITLE = """\
-A week of plating practice at the Tern & Lantern, in fast time, on a Matrix server that lives as long as this.
-Chef Ime, sous Bastian, cooks Noor, Kwabena and Lio, commis Petra, night cook Anselm, and Platepace, the bot.
-What is said in the drill's thread stands a little to the right, what is said in private further.
+A week of plating practice at the Tern & Lantern, in fast time: chef Ime, sous Bastian, cooks
+Noor, Kwabena and Lio, commis Petra, night cook Anselm, and Platepace, the bot.
+The drill's thread stands a little to the right, rooms of two further.
 """
 
 
@@ -45,15 +48,17 @@ async def demo(*, interactive: bool) -> None:
         with tempfile.TemporaryDirectory(prefix="platepace-demo-") as directory:
             await _play(Path(directory), interactive=interactive)
     except* (TryLater, SendRefused) as several:
-        fault = several.exceptions[0]
-        raise OperatorError(f"the demo broke off, its homeserver fails: {fault}", NO_HOMESERVER) from several
+        raise OperatorError("the demo broke off: its homeserver does not answer any more", NO_HOMESERVER) from several
+    except* BrokenPipeError as several:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())  # or Python would fail once more at its end
+        raise OperatorError("the demo broke off: nobody reads it any more", _CANNOT_WRITE) from several
 
 
 def _end_with_the_terminal() -> None:
     """Let a terminal that is closed end the demo in good order."""
     task = asyncio.current_task()
     if task:
-        asyncio.get_running_loop().add_signal_handler(signal.SIGHUP, task.cancel)
+        asyncio.get_running_loop().add_signal_handler(signal.SIGHUP, lambda: task.cancelling() or task.cancel())
 
 
 async def _play(directory: Path, *, interactive: bool) -> None:

@@ -47,9 +47,7 @@ class FastTimeClient(Client):
             self._move(room.state.events)
         return news
 
-    async def past(
-        self, room_id: str, start: str | None, end: str | None = None, **only: Mapping[str, object]
-    ) -> Page:
+    async def past(self, room_id: str, start: str | None, end: str | None = None, **only: Mapping[str, object]) -> Page:
         """What came before, in the time of the play."""
         page = await super().past(room_id, start, end, **only)
         self._move(page.chunk)

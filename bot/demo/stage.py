@@ -5,16 +5,13 @@ from collections.abc import Awaitable, Callable
 from datetime import datetime, timedelta
 from functools import partial
 from time import monotonic
-from zoneinfo import ZoneInfo
 
 from bot.app import Bot
 from bot.demo.fast_time import FastClock
-from bot.demo.people import Cast
-from bot.demo.transcript import Transcript
+from bot.demo.people import CAST, ZONE, Cast
+from bot.demo.transcript import HAND, Transcript
 from bot.errors import OperatorError
 
-ZONE = ZoneInfo("Europe/London")
-HAND = "\N{RAISED HAND}"
 FIRST_MONDAY = datetime(2026, 11, 23, tzinfo=ZONE)
 _LOOK_EVERY_S = 0.02
 _PATIENCE_S = 20.0
@@ -31,11 +28,12 @@ class Stage:
         self.cast = cast
         self.room_id = ""
         self._pinned: dict[str, object] | None = None
+        self._showing = asyncio.Lock()
 
     async def open_room(self, name: str, day: int, time: str) -> None:
         """On that day at that time the chef makes the kitchen's room and invites the bot; everybody comes in."""
         self._clock.jump(_moment(day, time))
-        chef, *others = self.cast.people
+        chef, *others = CAST
         order = {
             "name": name,
             "preset": "private_chat",
@@ -86,7 +84,11 @@ class Stage:
 
     async def show(self) -> None:
         """Print what is new in the kitchen's room and in the private ones."""
-        chef = self.cast[next(iter(self.cast.people))]
+        async with self._showing:
+            await self._show()
+
+    async def _show(self) -> None:
+        chef = self.cast[CAST[0]]
         async with self._bot.storage.begin() as work:
             private = {name: await work.kitchens.private_room(self.cast.user_id(name)) for name in self.cast.people}
         rooms = [(await chef.read(), self.room_id, "")]
@@ -95,7 +97,7 @@ class Stage:
         pinned = await chef.client.state(self.room_id, "m.room.pinned_events")
         if pinned != self._pinned:
             self._pinned = pinned
-            self._transcript.note("pinned for the week")
+            self._transcript.note("pinned")
 
     async def _jump(self, moment: datetime) -> None:
         self._clock.jump(moment)
@@ -116,7 +118,7 @@ class Stage:
         deadline = monotonic() + _PATIENCE_S
         while not await true():
             if monotonic() > deadline:
-                raise OperatorError("the bot did not come to rest in the demo")
+                raise OperatorError(f"the demo broke off: the bot was not done after {_PATIENCE_S:.0f} s")
             await asyncio.sleep(_LOOK_EVERY_S)
 
     async def _is_at_rest(self, event_ids: tuple[str, ...]) -> bool:
