@@ -91,10 +91,14 @@ async def new_from_now(said: Said, question: Question) -> None:
 
 
 async def leave_until_next_week(said: Said, question: Question) -> None:
-    """The changed drill gets its number and waits; the live one goes on."""
+    """The changed drill gets its number and takes the weekly posts of the live one, which goes on until then."""
     draft, old = await _put_to_choice(said, question)
     published = await said.work.drills.publish(said.kitchen.room_id, draft.drill, draft.parent, said.now)
     await said.work.drills.drop_draft(draft.id)
+    for schedule in await said.work.schedules.of(said.kitchen.room_id):
+        if schedule.set_up_id == old.set_up_id:
+            moved = replace(schedule, set_up_id=published.set_up_id, version=schedule.version + 1)
+            await said.work.schedules.save(moved)
     await said.answer(said.phrases("left-for-next-week", label=published.drill.label, old=old.drill.label))
 
 

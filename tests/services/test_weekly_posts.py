@@ -126,6 +126,15 @@ async def test_on_the_nights_of_the_clock_change_a_post_comes_once(start: dateti
         assert due <= occurrence.at <= due + timedelta(hours=9)
 
 
+async def test_a_drill_left_for_next_week_is_posted_next_week(chat: Chat) -> None:
+    """The weekly post of the drill that it came from posts it from the next slot on."""
+    await chat.say("ime", "!post 6 mon 15:00")
+    await chat.wait(THREE)
+    await chat.say("ime", "!step 2 2 triangle, lean")
+    await chat.say("ime", "c")
+    assert posts(await chat.wait(THREE + WEEK)) == ["Rope coil (drill 12), 8 plates, one row."]
+
+
 async def test_the_board_freezes_at_the_day_turn_and_is_told_after_quiet_hours(live: Chat) -> None:
     """A run sent at six on Monday is too late for the board, though nobody has been told of its close yet."""
     turn = datetime(2026, 11, 30, 5, 0, tzinfo=UTC)
