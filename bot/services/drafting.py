@@ -48,8 +48,26 @@ async def change_step(said: Said, nth: int, step: Step) -> None:
     steps = drill.spec.steps
     if not 1 <= nth <= len(steps) + 1:
         raise UserError("no-such-step", most=len(steps) + 1)
+    if nth <= len(steps):
+        step = _with_what_stays(said, steps[nth - 1], step)
     spec = replace(drill.spec, steps=(*steps[: nth - 1], step, *steps[nth:]))
     await _change(said, draft, drill, spec, drill.set_up)
+
+
+def _with_what_stays(said: Said, old: Step, new: Step) -> Step:
+    """The new step with what it leaves unsaid kept from the old one of the same component and technique."""
+    if (old.component.casefold(), old.technique) != (new.component.casefold(), new.technique):
+        return new
+    usual = said.house.seconds.techniques[new.technique]
+    return replace(
+        new,
+        tool=old.tool if new.tool == usual.tool else new.tool,
+        stand_in=old.stand_in if new.stand_in == usual.stand_in else new.stand_in,
+        at=new.at or old.at,
+        life_s=old.life_s if new.life_s is None else new.life_s,
+        labels=new.labels or old.labels,
+        price=old.price if new.price is None else new.price,
+    )
 
 
 async def change_plates(said: Said, plates: int) -> None:
