@@ -55,7 +55,7 @@ def safety_lines(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     *cautions, local_rules = cautions_for(drill.spec, seconds)
     fitting = [*drill.wording.cautions, *(say(f"caution-{key}") for key in cautions)]
     return [
-        _labels_line(say, drill.spec),
+        *_labels_lines(say, drill.spec),
         say("card-take-care"),
         *(say("card-caution", caution=caution) for caution in fitting),
         say(f"caution-{local_rules}"),
@@ -131,9 +131,10 @@ def _kind_of_place(step: Step) -> str:
     return "hours" if step.at[0].isdecimal() else "words"
 
 
-def _labels_line(say: Phrases, spec: Spec) -> str:
+def _labels_lines(say: Phrases, spec: Spec) -> list[str]:
+    """One line of labels; none where nothing is put on the plate."""
     labels = [
         say("card-label", component=component, label=", ".join(read) or say("label-unread"))
         for component, read in labels_of(spec)
     ]
-    return say("card-labels", labels="; ".join(labels))
+    return [say("card-labels", labels="; ".join(labels))] if labels else []

@@ -27,17 +27,18 @@ async def close_board(house: House, work: UnitOfWork, live: LiveDrill) -> LiveDr
     return await work.drills.save_live(replace(live, closed_at=now))
 
 
-async def announce_closing(house: House, work: UnitOfWork, live: LiveDrill) -> None:
-    """Tell the room what a closed board came to; nothing in quiet hours, nor where nobody ran."""
+async def announce_closing(house: House, work: UnitOfWork, live: LiveDrill) -> bool:
+    """Tell the room what a closed board came to; nothing yet in quiet hours, nor where nobody ran. Whether it did."""
     kitchen = await work.kitchens.get(live.room_id)
     now = house.clock()
     if kitchen is None or quiet_until(now, kitchen.zone, kitchen.quiet_from, kitchen.quiet_to):
-        return
+        return False
     boards = boards_of(await work.runs.on_board(live.id))
     if boards.ran:
         speaker = Speaker(work, Cause(event_id=f"close:{live.id}"))
         await speaker.post(live.room_id, await _closing_text(house, work, live, boards))
     await work.drills.save_live(replace(live, announced=True))
+    return boards.ran > 0
 
 
 async def _closing_text(house: House, work: UnitOfWork, live: LiveDrill, boards: Boards) -> str:

@@ -95,7 +95,7 @@ async def post_now(said: Said, label: str = "") -> None:
     week = week_of(said.now.astimezone(ZoneInfo(said.kitchen.zone)).date())
     live = await post_drill(said.house, said.work, said.speaker, said.kitchen, published, week=week)
     if live is None:
-        raise UserError("already-live", drill=published.drill.label)
+        raise UserError("already-posted", drill=published.drill.label)
 
 
 async def close_now(said: Said, label: str = "") -> None:
@@ -103,7 +103,8 @@ async def close_now(said: Said, label: str = "") -> None:
     live = (await drill_meant(said, label)).live
     if live is None or live.closed_at is not None:
         raise UserError("nothing-to-close")
-    await announce_closing(said.house, said.work, await close_board(said.house, said.work, live))
+    if not await announce_closing(said.house, said.work, await close_board(said.house, said.work, live)):
+        await said.answer(said.phrases("closed", drill=live.drill.wording.name))
 
 
 async def _named(said: Said, label: str) -> PublishedDrill:

@@ -4,12 +4,13 @@ from collections.abc import Awaitable, Callable
 from dataclasses import replace
 
 from bot.domain.run import Sent
+from bot.errors import UserError
 from bot.services import corrections, identity_choice, mates, people
 from bot.services.lines import Line, as_said_then
 from bot.services.ports.records import Question, QuestionKind
 from bot.services.said import Said
 from bot.services.submit import take_lines
-from bot.words.submission import lone_clock, read_answer
+from bot.words.submission import lone_clock, lone_count, read_answer
 
 YES = frozenset({"yes", "y", "yes please", "yes."})
 NO = frozenset({"no", "n", "no.", "no thanks"})
@@ -19,12 +20,25 @@ Answers = Callable[[Said, Question], Awaitable[bool]]
 
 
 async def answer_open_question(said: Said) -> bool:
-    """Try what was said on the questions open with the person, the newest first."""
+    """Try what was said on the questions open with the person, the newest first; a no erases what one holds."""
     for question in await said.work.questions.open(said.user_id, said.now):
-        answer = _ANSWERS.get(question.kind)
+        answer = _drop if question.held and _is(said, NO) else _ANSWERS.get(question.kind)
         if answer and question.room_id == said.kitchen.room_id and await answer(said, question):
             return True
     return False
+
+
+def left_over(said: Said) -> UserError | None:
+    """What to say to an answer that no question waits for; None where the words are no answer."""
+    if _is(said, YES | NO | {"again"}):
+        return UserError("nothing-to-answer")
+    return UserError("clock-missing") if lone_count(said.text) else None
+
+
+async def _drop(said: Said, question: Question) -> bool:
+    await said.work.questions.close(question.id)
+    await said.answer(said.phrases("not-kept"))
+    return True
 
 
 async def _count(said: Said, question: Question) -> bool:
@@ -91,13 +105,10 @@ async def _mate(said: Said, question: Question) -> bool:
 
 
 async def _join(said: Said, question: Question) -> bool:
-    """Yes counts the person in and takes what was held, as of when it was sent; no erases it."""
-    if not (_is(said, YES) or _is(said, NO) or _is(said, {"join", "!join"})):
+    """Yes counts the person in and takes what was held, as of when it was sent."""
+    if not (_is(said, YES) or _is(said, {"join", "!join"})):
         return False
     await said.work.questions.close(question.id)
-    if _is(said, NO):
-        await said.answer(said.phrases("not-kept"))
-        return True
     counted_in = replace(said, member=await people.join(said, told_why=True))
     for held in question.held:
         await take_lines(as_said_then(counted_in, held), [Line(held.line, held.sent)])

@@ -15,7 +15,7 @@ from bot.services.said import Said
 from bot.services.speaker import Speaker
 from bot.services.submit import take_lines
 from bot.words import drafts
-from bot.words.answers import answer_open_question
+from bot.words.answers import answer_open_question, left_over
 from bot.words.reading import lines_in, lone_clock_in
 from bot.words.registry import Vocabulary
 
@@ -62,6 +62,8 @@ class Interpreter:
             return
         elif (said.thread or said.private) and (asked := lone_clock_in(said.text, names)):
             await take_lines(said, [asked])
+        elif said.private and (problem := left_over(said)):
+            raise problem
         elif word := self._word_in(said):
             await self._vocabulary.say(said, word)
 

@@ -73,6 +73,7 @@ one-left = Drill { $drill } has { $plates } plates. { $left ->
  } left unbuilt? `yes`, or the count again, like `{ $again }`.
 under-a-third = { $clock } is under a third of standard time. Is it right? `yes`, or the time again.
 same-again = Same as your { $at } run. A second run? `again`. Otherwise do nothing.
+nothing-to-answer = No question is open with you now. If it was about a run, send the run again, like `3:02 8/8`.
 no-drill-yet = No drill has been posted here yet. Name one, like `6 3:02 8/8` or `!spec 6`; `!drills` lists them.
 no-such-drill = There is no drill { $label } here. `!drills` lists them.
 unknown-word = I do not know that word. Near it: { $near }. `!words` lists them all.
@@ -269,7 +270,7 @@ post-when = Write a weekday and a time, like `!post mon 15:00`, or `!post now`.
 cancelled = Cancelled: { $when }. Nothing is posted then any more.
 skipping = { $day } is left out. The next post is { $after }.
 holding = Held: { $when } posts nothing until you set it again, like `{ $again }`.
-already-live = Drill { $drill } is live this week already.
+already-posted = Drill { $drill } was posted this week already; it can be posted again from Monday.
 post-missed = Drill { $drill } was due more than 12 hours ago, while I was away, and was not posted. `!post now { $drill }` posts it.
 nothing-published = A post was due, but no drill is published. `!drills` lists the course; `!post 6 mon 15:00` names one.
 
