@@ -121,14 +121,14 @@ def _checked(count: Count) -> Count:
 
 def _refuse_other_plates(sent: Sent, plates: int, label: str) -> None:
     """Refuse ``9/8`` and ``7/10`` on eight plates; ask about ``7/7``, which may mean that one was left."""
-    good, built = sent.accepted or 0, sent.plates or plates
+    good, built = sent.accepted or 0, plates if sent.plates is None else sent.plates
     over = max(good, built) - plates
     if over > 0:
         clock = "" if sent.clock_s is None else clock_text(sent.clock_s)
         good = min(good, plates)
         key = "too-many-plates" if over <= good else "far-too-many-plates"
         raise UserError(key, drill=label, plates=plates, over=over, good=good, clock=clock)
-    if built < plates and sent.left is None and good <= built:
+    if 0 < built < plates and sent.left is None and good <= built:
         raise UserError("one-left", drill=label, plates=plates, left=plates - built, again=f"{good}/{plates}")
     if built < plates and (sent.left != plates - built or good > built):
         raise UserError("count-does-not-add-up", plates=plates)

@@ -32,10 +32,16 @@ def doubt_speed(line: Line, run: Run) -> None:
 
 
 def _is_the_same(run: Run, last: Run) -> bool:
-    """The same numbers of the same drill in another message, sent soon after."""
+    """The same numbers of the same drill in another message, sent soon after and not said to be of another time."""
     return (
         run.event_id != last.event_id
         and run.set_up_id == last.set_up_id
         and (run.result.clock_s, run.result.count) == (last.result.clock_s, last.result.count)
         and run.sent_at - last.sent_at <= SAME_AGAIN_WITHIN
+        and not (_dated(run) and _dated(last) and run.ran_at != last.ran_at)
     )
+
+
+def _dated(run: Run) -> bool:
+    """Whether it was said when it was run."""
+    return run.ran_at != run.sent_at

@@ -172,7 +172,11 @@ ANYTHING = st.one_of(
         "{}{} {}".format,
         st.sampled_from(("", "!")),
         st.sampled_from([word.name for word in vocabulary().words]),
-        st.text(st.sampled_from("0123456789:/.,-+ \n!`@#*_<>&ABbaéß٣８٫½∞\u202e\u200d") | st.characters(exclude_categories=["Cs"]), max_size=25),
+        st.text(
+            st.sampled_from("0123456789:/.,-+ \n!`@#*_<>&ABbaéß٣８٫½∞\u202e\u200d")
+            | st.characters(exclude_categories=["Cs"]),
+            max_size=25,
+        ),
     ),
     st.lists(
         st.sampled_from(
