@@ -1,108 +1,125 @@
-"""What a nasty day brings: odd names, odd drills, people who leave, a bot that is put out and comes back."""
+"""Nasty extras: odd names, odd drills, people and a bot that come and go."""
 
 import pytest
 
 from bot.services.ports.events import Membership
-from tests.chat import KITCHEN, Chat, user
+from tests.chat import COOKS, KITCHEN, Chat, kitchen, user
+
+LEFT = "@platepace:tern.example"
 
 
-async def leave(chat: Chat, person: str) -> None:
-    """Somebody leaves the kitchen's room."""
-    await chat.stage.take_now(
+async def _goes(chat: Chat, person: str, state: str = "leave") -> list[str]:
+    """Somebody, or the bot, leaves the kitchen's room or comes back; what the bot says to it."""
+    heard = await chat.stage.take_now(
         Membership(
             event_id=chat.stage.new_id(),
             room_id=KITCHEN,
-            sender=person,
+            sender=user("ime"),
             sent_at=chat.now,
-            person=person,
-            state="leave",
+            person=user(person),
+            state="join" if state == "join" else "leave",
         )
     )
+    return [said.note.text for said in heard]
 
 
-async def test_names_equal_to_words(live: Chat) -> None:
-    """Cooks called Yes, Trend and All are cooks: their names are neither answers nor words."""
-    for name in ("yes", "trend", "all"):
-        await live.stage.come(KITCHEN, user(name), name)
-        assert (await live.say(name, "!join"))[0].startswith(f"Counted in, {name}.")
-    assert await live.say("noor", "3:02 8/8 for yes") == ["Waiting for yes to say yes."]
-    assert await live.say("noor", "yes") == []
-    assert await live.say("yes", "yes") == ["Kept under your name, yes."]
+@pytest.mark.parametrize("name", ["yes", "8:05 11/12", "!post now 5", "all", "for", "<img src=x>", "\u202e\u200b", " "])
+async def test_a_name_that_looks_like_something_else(live: Chat, name: str) -> None:
+    """A display name that is a word, a result, markup or nothing at all is printed as a harmless name."""
+    await live.stage.come(KITCHEN, user("noor"), name)
+    await live.run("noor", "3:02 8/8")
+    (mark,) = [said.note for said in live.heard]
+    assert mark.text.startswith("First mark for ")
+    assert mark.text.endswith(" on Rope coil: 3:02.")
+    assert "\u202e" not in mark.text
+    assert "<img" not in mark.html
 
 
-async def test_names_dressed_up(live: Chat) -> None:
-    """Markup, line ends and direction overrides in a name reach the room as plain text, and alert nobody."""
-    await live.stage.come(KITCHEN, user("lio"), "\u202e<b>oil</b>\n`!close`\u2066 @room")
-    (told,) = await live.say("lio", "!join")
-    assert told.split(".")[0] == "Counted in, <b>oil</b>'!close' @room"
-    assert "<b>" not in live.heard[0].note.html
-    assert live.heard[0].note.mentions == ()
-
-
-async def test_one_plate(live: Chat) -> None:
-    """A drill of one plate whose only step is a wipe has a card, a result, a sum, and no line of labels."""
-    (draft,) = await live.say("ime", "!draft Rim\nplates 1\n1. 1 rim, wipe")
-    assert "1 touch a plate, 1 in the run. Standard 0:05." in draft
-    await live.say("ime", "!publish")
-    (card,) = await live.say("ime", "!post now 12")
-    assert "On the pass every plate must be good." in card
-    assert "By label" not in card
-    assert await live.say("noor", "0:04 1/1") == ["Heard. 0:04, 1 of 1. 4.00 s a touch, 1.20 levelled."]
-    assert await live.say("lio", "0:04 0/1") == [
-        "Kept, without a time: no plate passed this run. Try for one good plate."
-    ]
-    assert live.told("lio") == []
-    (why,) = await live.say("lio", "!why")
-    assert "no time" in why
-
-
-@pytest.mark.parametrize("plates", ["0", "61", "200", "9" * 5000])
-async def test_impossible_numbers_of_plates(live: Chat, plates: str) -> None:
-    """None and too many are refused with the range, and the live drill stays as it is."""
-    assert await live.say("ime", f"!plates {plates}") == ["A drill has 1 to 60 plates; write it like `plates 8`."]
-    assert "Heard." in (await live.say("noor", "3:02 8/8"))[0]
+async def test_a_name_equal_to_a_word_can_be_a_mate(live: Chat) -> None:
+    """Somebody called Rim can be sent a run for, and is asked."""
+    await live.stage.come(KITCHEN, user("lio"), "Rim")
+    assert await live.say("noor", "2:58 8/8 for Rim") == ["Waiting for Rim to say yes."]
+    assert await live.say("lio", "yes") == ["Kept under your name, Rim."]
 
 
 @pytest.mark.parametrize(
-    "line",
-    ["9999999999999999:00 8/8", "NaN 8/8", "inf 8/8", "-3:02 8/8", "3:02 -8/8", "3:02 8/0", "3:02 0/0", "25h 8/8"],
+    ("draft", "told"),
+    [
+        ("!draft Nothing\nplates 8", "A drill needs steps; write them like `1. 7 courgette, shingle, at 10-4`."),
+        ("!draft Banquet\nplates 200\n1. 1 disc, set", "A drill has 1 to 60 plates; write it like `plates 8`."),
+        ("!draft Void\nplates 0\n1. 1 disc, set", "A drill has 1 to 60 plates; write it like `plates 8`."),
+    ],
 )
-async def test_impossible_numbers_in_a_result(live: Chat, line: str) -> None:
-    """They are told what to send or taken for talk; nothing is stored."""
-    await live.say("noor", line)
-    assert await live.say("noor", "!scrap") == ["You have no run to take off."]
+async def test_drills_that_cannot_be(chat: Chat, draft: str, told: str) -> None:
+    """No steps, two hundred plates or none are refused with what to write instead."""
+    assert await chat.say("ime", draft) == [told]
+
+
+@pytest.mark.parametrize(
+    ("drill", "card", "line", "heard"),
+    [
+        (
+            "One plate\nplates 1\n1. 4 bean, place",
+            "4 touches a plate, 4 in the run.",
+            "0:09 1/1",
+            "Heard. 0:09, 1 of 1.",
+        ),
+        ("Rims\nplates 8\n1. 1 rim, wipe", "1 touch a plate, 8 in the run.", "0:24 8/8", "Heard. 0:24, 8 of 8."),
+    ],
+)
+async def test_small_drills(chat: Chat, drill: str, card: str, line: str, heard: str) -> None:
+    """One plate, or a single wipe, is a drill like any other, from card to result."""
+    (draft,) = await chat.say("ime", f"!draft {drill}")
+    assert card in draft
+    await chat.say("ime", "!publish")
+    (posted,) = await chat.say("ime", "!post now")
+    assert card in posted
+    await chat.say("noor", "!join")
+    (told,) = await chat.say("noor", line)
+    assert told.startswith(heard)
+    (none,) = await chat.say("noor", line.replace(line.split()[1], f"0/{line.split('/')[1]}"))
+    assert none.startswith("Kept, without a time")
 
 
 async def test_a_mate_who_has_left(live: Chat) -> None:
-    """Nothing can be sent for somebody who is not in the room any more; their runs and places stay."""
-    await live.run("lio", "3:02 8/8")
-    await leave(live, user("lio"))
-    assert await live.say("noor", "3:07 8/8 for @lio") == [
-        "I cannot tell who @lio is here. Mention them, or write a name that only one person has."
-    ]
-    await live.run("noor", "3:20 8/8")
-    await live.run("kwabena", "3:30 8/8")
-    (board,) = await live.say("noor", "!board fast")
-    assert "1 Lio 3:02" in board
+    """Nothing is sent for somebody who is no longer in the room; their place on the board stays theirs."""
+    for cook, clock in zip(COOKS, ("3:02", "3:10", "3:20", "3:30"), strict=True):
+        await live.run(cook, f"{clock} 8/8")
+    await _goes(live, "noor")
+    (asked,) = await live.say("lio", "2:58 8/8 for noor")
+    assert asked.startswith("I cannot tell who noor is here.")
+    (board,) = await live.say("lio", "!board fast")
+    assert "1 Noor 3:02" in board
 
 
-async def test_put_out_and_back(live: Chat) -> None:
-    """Put out of the room the bot posts nothing; invited back it goes on with everything it knew."""
-    await live.say("ime", "!post 6 tue 15:00")
-    await live.run("noor", "3:02 8/8")
-    bot = live.stage.house.bot_id
-    await leave(live, bot)
-    assert await live.wait(live.now.replace(day=24, hour=16)) == []
-    await live.stage.take_now(
-        Membership(
-            event_id=live.stage.new_id(), room_id=KITCHEN, sender=bot, sent_at=live.now, person=bot, state="join"
-        )
-    )
-    assert (await live.say("noor", "!best"))[0].startswith("Rope coil: 3:02")
+async def test_a_judge_of_their_own_run(live: Chat) -> None:
+    """A runner's own hand is no witness, nor does it make a best or a place."""
+    run = await live.run("noor", "3:02 8/8", watched=False)
+    assert await live.react("noor", run) == []
+    (best,) = await live.say("noor", "!best")
+    assert best.endswith("It becomes a best when somebody who watched raises a hand.")
 
 
-async def test_an_edit_before_its_message(live: Chat) -> None:
-    """An edit, a reaction and a deletion of what nobody sent do nothing."""
-    assert await live.react("lio", "$never") == []
-    assert await live.delete("lio", "$never") == []
-    assert await live.edit("lio", "$never", "table 12?") == []
+async def test_the_bot_kicked_and_back(chat: Chat) -> None:
+    """While it is out nothing is posted; when it is back its drills, people and posts are as they were."""
+    await chat.say("ime", "!post 6 tue 15:00")
+    await chat.say("noor", "!join")
+    await _goes(chat, LEFT)
+    assert await chat.wait(chat.now.replace(day=25)) == []
+    assert await _goes(chat, LEFT, "join") == []
+    assert (await chat.say("ime", "!post"))[0].startswith("1. Tuesday 15:00 (Europe/London): drill 6, Rope coil.")
+    (heard,) = await chat.say("noor", "6 3:02 8/8")
+    assert heard.startswith("Heard. 3:02")
+
+
+async def test_one_cook_alone() -> None:
+    """A home trainee alone in a room with the bot has drills, results and a trend, and no board."""
+    async with kitchen(people=("sunniva",)) as chat:
+        await chat.stage.open_kitchen("!home:tern.example", "Sunniva's table", user("sunniva"))
+        home = "!home:tern.example"
+        await chat.say("sunniva", "!post now 1", room=home)
+        await chat.say("sunniva", "!join", room=home)
+        (heard,) = await chat.say("sunniva", "1:20 8/8", room=home)
+        assert heard.startswith("Heard. 1:20")
+        (board,) = await chat.say("sunniva", "!board", room=home)
+        assert "No board yet." in board
