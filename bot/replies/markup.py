@@ -6,6 +6,7 @@ import unicodedata
 
 _CODE = re.compile(r"`([^`\n]+)`")
 _LONGEST_NAME = 40
+_UNSEEN = {"Cc", "Cf", "Cs", "Zl", "Zp"}
 
 
 def to_html(text: str) -> str:
@@ -21,5 +22,6 @@ def plain_name(name: str) -> str:
     Direction overrides, zero-width characters and other controls are dropped, back-ticks and line ends too, so that
     a name can neither dress itself as markup nor turn the line around.
     """
-    kept = "".join(c for c in name.replace("`", "'") if unicodedata.category(c) not in {"Cc", "Cf", "Cs", "Zl", "Zp"})
-    return " ".join(kept.split())[:_LONGEST_NAME] or "somebody"
+    one_line = " ".join(name.replace("`", "'").split())
+    kept = "".join(c for c in one_line if unicodedata.category(c) not in _UNSEEN)
+    return " ".join(kept.split())[:_LONGEST_NAME].strip() or "somebody"

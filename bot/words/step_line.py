@@ -77,7 +77,10 @@ def unreadable_step(line: str) -> UserError:
 
 
 def _clauses(parts: list[str], line: str) -> tuple[str, str, str]:
-    """The words of the technique, the tool and the place; a part that opens none of them goes on with the last."""
+    """The words of the technique, the tool and the place.
+
+    A part that opens none of them goes on with the last; behind a tool it is the place, as the card shows it.
+    """
     clauses: dict[str, list[str]] = {"": []}
     current = ""
     for part in filter(None, map(str.strip, parts)):
@@ -87,6 +90,8 @@ def _clauses(parts: list[str], line: str) -> tuple[str, str, str]:
             current = opening.casefold()
             if current in clauses or not rest:
                 raise unreadable_step(line)
+        elif current == "with":
+            current = "at"
         clauses.setdefault(current, []).append(rest if opens else part)
     words, tool, at = (", ".join(clauses.get(clause, ())) for clause in ("", "with", "at"))
     return words, tool, at
