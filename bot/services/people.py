@@ -18,7 +18,8 @@ _NAMES_SOMEBODY = re.compile(r"\b(?:for|with)\b", re.IGNORECASE)
 
 async def hold_until_joined(said: Said, lines: Sequence[Line]) -> None:
     """Hold a first submission and answer once with what is kept and why; unanswered in 48 h it is erased."""
-    asked = [q for q in await said.work.questions.open(said.user_id, said.now) if q.kind == "join"]
+    waiting = await said.work.questions.open(said.user_id, said.now)
+    asked = [q for q in waiting if (q.kind, q.room_id) == ("join", said.kitchen.room_id)]
     for earlier in asked:
         await said.work.questions.close(earlier.id)
         others = [held for held in earlier.held if held.event_id != said.event_id]
