@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from bot.domain.boards import Row
 from bot.domain.pace import clock_text
+from bot.replies.dates import week_text
 from bot.replies.phrases import Phrases
 
 BOARD_KINDS = ("fast", "steady", "clean")
@@ -11,7 +12,11 @@ BOARD_KINDS = ("fast", "steady", "clean")
 
 def standing_head(say: Phrases, drill: str, week: str, until: str) -> str:
     """What the boards are of: a live drill with the hour at which it closes, a closed one with its week."""
-    return say("board-open", drill=drill, until=until) if until else say("board-head", drill=drill, week=week)
+    return (
+        say("board-open", drill=drill, until=until)
+        if until
+        else say("board-head", drill=drill, week=week_text(say, week))
+    )
 
 
 def board_line(say: Phrases, kind: str, rows: Sequence[Row], names: Mapping[str, str]) -> str:
@@ -33,8 +38,10 @@ def own_line(say: Phrases, kind: str, row: Row) -> str:
     return say("board-yours", kind=kind, place=row.place, figures=figures_text(say, kind, row))
 
 
-def no_board_line(say: Phrases, kind: str) -> str:
-    """Why there is no board yet, without a word on how many ran."""
+def no_board_line(say: Phrases, kind: str, *, closed: bool) -> str:
+    """Why there is no board, or none yet, without a word on how many ran."""
+    if closed:
+        return say("closed-no-board")
     return say("board-not-yet", kind=kind) if kind else say("board-not-yet-any")
 
 

@@ -10,6 +10,12 @@ def day_text(say: Phrases, day: date) -> str:
     return say("day", weekday=weekday_text(say, day), day=str(day.day), month=say(f"month-{day.month}"))
 
 
+def week_text(say: Phrases, week: str) -> str:
+    """A local ISO week, such as ``2026-W48``, by its Monday."""
+    year, number = week.split("-W")
+    return say("week-of", day=day_text(say, date.fromisocalendar(int(year), int(number), 1)))
+
+
 def weekday_text(say: Phrases, day: date) -> str:
     """The weekday."""
     return say(f"weekday-{day.isoweekday()}")

@@ -86,7 +86,10 @@ async def show_board(said: Said, kind: str) -> None:
         if said.private and own:
             lines.append(own_line(said.phrases, each, own[0]))
     head = standing_head(said.phrases, live.drill.wording.name, live.week, _until(said, live))
-    await said.answer("\n".join([head, *(lines or [no_board_line(said.phrases, kind)])]), figures=figures)
+    await said.answer(
+        "\n".join([head, *(lines or [no_board_line(said.phrases, kind, closed=live.closed_at is not None)])]),
+        figures=figures,
+    )
 
 
 def _until(said: Said, live: LiveDrill) -> str:

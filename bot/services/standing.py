@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from bot.domain.bests import Judged, best_of, usual_difference_s
 from bot.domain.pace import clock_text
+from bot.replies.dates import week_text
 from bot.services.boards import boards_of, names_of, public_lines
 from bot.services.house import House
 from bot.services.ports.messages import Cause
@@ -126,5 +127,7 @@ async def _tell_closed(house: House, work: UnitOfWork, speaker: Speaker, live_id
     if live is None:
         return
     board = "\n".join(lines) or house.phrases("closed-no-board")
-    text = house.phrases("board-correction", drill=live.drill.wording.name, week=live.week, board=board)
+    text = house.phrases(
+        "board-correction", drill=live.drill.wording.name, week=week_text(house.phrases, live.week), board=board
+    )
     await speaker.notice(live.room_id, text, thread=live.root)

@@ -88,7 +88,8 @@ async def remarks_on(said: Said, run: Run, meant: Meant) -> list[str]:
         nth = await said.work.runs.count(said.kitchen.room_id, run.user_id)
         remarks.append(say("settling-in", nth=nth, of=SETTLING_RUNS))
     elif run.over_limit:
-        remarks.append(say("day-limit", limit=day_limit(meant.drill.spec, said.house.seconds)))
+        today = await said.work.runs.count_day(said.kitchen.room_id, run.user_id, run.kitchen_day)
+        remarks.append(say("day-limit", today=today))
     elif run.result.kind == "counted" and run.live_id is None and meant.live is not None:
         remarks.append(say("board-closed"))
     elif run.live_id is not None and _is_last_week(said, run):

@@ -56,10 +56,11 @@ which-line = Line { $number }: { $problem }
 ## Remarks on a result
 
 settling-in = Settling in, run { $nth } of { $of }: kept, on no board yet.
-day-limit = That is { $limit ->
+day-limit = That is { $today ->
     [3] three
+    [4] four
     [5] five
-   *[other] { $limit }
+   *[other] { $today }
  } today. Kept, not counted; rest the hands.
 board-closed = Kept; that board is closed.
 last-week = { $day } night's kitchen day, last week's board (open until { $until }). Counted.
@@ -138,7 +139,7 @@ no-why = There is no run of yours to explain yet.
 
 ## Boards
 
-board-head = { $drill }, { $week }
+board-head = { $drill }, { $week }, closed
 board-open = { $drill }, this week, open until { $until }
 board-fast = Fast: { $rows }
 board-steady = Steady: { $rows }
@@ -163,7 +164,7 @@ closed-house = Together: { $plates ->
     [1] 1 good plate
    *[other] { $plates } good plates
  }.
-closed-no-board = No board this week; a board needs three cooks with witnessed runs. Every run counts for its own cook all the same.
+closed-no-board = No board; a board needs three cooks with witnessed runs. Every run counts for its own cook all the same.
 board-correction = Correction to the closed board of { $drill }, { $week }. { $board }
 nothing-to-close = That board is closed already.
 
@@ -244,6 +245,7 @@ scheduled = Set. { $post }
 schedule-line = { $when } ({ $zone }): { $what }. Next: { $next }.
 weekly-at = { $weekday } { $at }
 day = { $weekday } { $day } { $month }
+week-of = the week of { $day }
 month-1 = January
 month-2 = February
 month-3 = March
