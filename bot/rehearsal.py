@@ -41,11 +41,10 @@ class Heard:
 
 
 class Rehearsal:
-    """A bot at work on a storage of its own, fed by hand; ``heard`` is everything it has said."""
+    """A bot at work on a storage of its own, fed by hand; what it says is given back once and not kept."""
 
     def __init__(self, start: datetime, *, zone: str, url: str) -> None:
         self.now = start
-        self.heard: list[Heard] = []
         self.storage = SqlStorage(url, lambda: self.now)
         self.house = build_house(clock=lambda: self.now, bot_id=BOT, zone=zone)
         handle = Interpreter(self.house, vocabulary())
@@ -131,20 +130,20 @@ class Rehearsal:
 
     async def _deliver(self) -> list[Heard]:
         """Send all that waits, each lane in order."""
-        before = len(self.heard)
         async with self.storage.begin() as work:
-            for lane, _ in await work.outbox.lanes():
-                for waiting in await work.outbox.head(lane, MANY):
-                    await self._send(work, waiting)
-        return self.heard[before:]
+            return [
+                await self._send(work, waiting)
+                for lane, _ in await work.outbox.lanes()
+                for waiting in await work.outbox.head(lane, MANY)
+            ]
 
-    async def _send(self, work: UnitOfWork, waiting: Waiting) -> None:
+    async def _send(self, work: UnitOfWork, waiting: Waiting) -> Heard:
         event_id, note = f"$said{waiting.id}", await _resolved(work, waiting.note)
         room_id, zone = await _room(work, note.to), await _zone(work, note.to)
         if note.style == "pin" and note.target:
             self._drills[room_id] = note.target
-        self.heard.append(Heard(self.now.astimezone(ZoneInfo(zone)), room_id, event_id, note))
         await work.outbox.sent(waiting.id, event_id)
+        return Heard(self.now.astimezone(ZoneInfo(zone)), room_id, event_id, note)
 
 
 async def _room(work: UnitOfWork, to: str) -> str:

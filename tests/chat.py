@@ -35,6 +35,8 @@ class Chat:
         """The event that was sent last."""
         self.heard: list[Heard] = []
         """What the bot said to it."""
+        self.all_heard: list[Heard] = []
+        """Everything that it said since the people came."""
 
     @property
     def now(self) -> datetime:
@@ -48,12 +50,12 @@ class Chat:
         *,
         at: datetime | None = None,
         room: str = KITCHEN,
-        thread: bool = False,
+        thread: bool | str = False,
         reply: str | None = None,
     ) -> list[str]:
-        """Somebody says something, in the newest drill's thread if so told; the texts that the bot answers with."""
+        """Somebody says something, in the newest drill's thread or another; the texts that the bot answers with."""
         self.last, moment = self.stage.new_id(), at or self.now + MINUTE
-        root = self.stage.newest_drill(room) if thread else None
+        root = self.stage.newest_drill(room) if thread is True else thread or None
         await self.stage.wait_until(moment)
         return self._texts(
             await self.stage.take_now(
@@ -115,6 +117,7 @@ class Chat:
 
     def _texts(self, heard: list[Heard]) -> list[str]:
         self.heard = heard
+        self.all_heard += heard
         return [said.note.text for said in heard if said.note.style in ("text", "notice")]
 
     def told(self, who: str) -> list[str]:

@@ -110,9 +110,8 @@ async def _outcome(batches: list[list[Incoming]]) -> Tables:
     with tempfile.TemporaryDirectory() as directory:
         file = Path(directory) / "platepace.db"
         async with kitchen(url=f"sqlite:///{file}") as chat:
-            for batch in batches:
-                await chat.stage.take_now(*batch)
-            sent: list[Row] = sorted(({"heard": repr(heard)} for heard in chat.stage.heard), key=repr)
+            heard = [said for batch in batches for said in await chat.stage.take_now(*batch)]
+        sent: list[Row] = sorted(({"heard": repr(said)} for said in heard), key=repr)
         return {**_in_order(tables_in(file)), "sent": sent}
 
 

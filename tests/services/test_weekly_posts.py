@@ -30,7 +30,7 @@ async def test_a_post_comes_every_week_at_its_hour_and_is_pinned(chat: Chat) -> 
     first = chat.stage.newest_drill(KITCHEN)
     assert posts(await chat.wait(THREE + WEEK - timedelta(seconds=1))) == []
     assert posts(await chat.wait(THREE + WEEK)) == [ROPE_COIL]
-    pins = [heard.note for heard in chat.stage.heard if heard.note.style == "pin"]
+    pins = [heard.note for heard in chat.all_heard if heard.note.style == "pin"]
     assert [(pin.replaces, pin.target) for pin in pins] == [
         (None, first),
         (first, chat.stage.newest_drill(KITCHEN)),
@@ -121,7 +121,7 @@ async def test_on_the_nights_of_the_clock_change_a_post_comes_once(start: dateti
     async with kitchen(start=start) as chat:
         await chat.say("ime", f"!post 6 {slot}")
         posted = posts(await chat.wait(due + timedelta(days=1)))
-        (occurrence,) = [h for h in chat.stage.heard if ROPE_COIL in h.note.text]
+        (occurrence,) = [h for h in chat.all_heard if ROPE_COIL in h.note.text]
         assert posted == [ROPE_COIL]
         assert due <= occurrence.at <= due + timedelta(hours=9)
 
