@@ -76,35 +76,3 @@ async def test_boards_show_the_first_half(cooks: int, shown: int) -> None:
     for told in (board, *closed):
         assert f"{cooks} cooks" not in told
         assert f"of {cooks}" not in told
-
-
-async def test_a_first_result_is_held_and_answered_once(file: Path) -> None:
-    """Before joining results are held, the why is told once, and `yes` keeps them as of when they were sent."""
-    async with kitchen(url=f"sqlite:///{file}") as chat:
-        await chat.say("ime", "!post now 6")
-        (asked,) = await chat.say("noor", "3:02 8/8", thread=True)
-        sent = chat.now
-        assert asked.startswith("Held, not kept yet.")
-        assert await chat.say("noor", "2:58 8/8", thread=True) == []
-        assert tables_in(file)["run"] == []
-        later = sent + timedelta(hours=30)
-        counted_in, *heard = await chat.say("noor", "yes", at=later)
-        assert counted_in == "Counted in, Noor."
-        assert [text[:19] for text in heard] == ["Heard. 3:02, 8 of 8", "Heard. 2:58, 8 of 8"]
-        runs = tables_in(file)["run"]
-        assert [str(run["sent_at"])[:16].replace("T", " ") for run in runs] == [
-            f"{sent:%Y-%m-%d %H:%M}",
-            f"{sent + timedelta(minutes=1):%Y-%m-%d %H:%M}",
-        ]
-
-
-async def test_an_unanswered_first_result_is_erased(file: Path) -> None:
-    """After 48 hours nothing of it is left, and a late `yes` brings nothing back."""
-    async with kitchen(url=f"sqlite:///{file}") as chat:
-        await chat.say("ime", "!post now 6")
-        await chat.say("noor", "3:02 8/8", thread=True)
-        assert len(tables_in(file)["question"]) == 1
-        assert await chat.away(chat.now + timedelta(hours=48)) == []
-        assert tables_in(file)["question"] == []
-        assert await chat.say("noor", "yes") == []
-        assert tables_in(file)["run"] == []
