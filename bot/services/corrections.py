@@ -17,7 +17,7 @@ from bot.services.ports.records import Run, RunStatus
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
-from bot.services.standing import standing_of, tell_changes
+from bot.services.standing import tell_changes
 from bot.services.submit import take_lines
 from bot.services.witnesses import lower_hand
 from bot.services.working_out import work_out_line
@@ -34,15 +34,12 @@ async def reread(said: Said, lines: Sequence[Line]) -> None:
         return
     if runs and not lines:
         raise UserError("edit-unreadable")
-    before = await standing_of(said.house, said.work, list(runs.values()))
     for line in lines:
         if line.number in runs:
             await _mend(said, line, runs[line.number], among=len(lines))
     for number in runs.keys() - {line.number for line in lines}:
         await said.work.runs.save(replace(runs[number], status="void"))
-    await tell_changes(
-        said.house, said.work, said.speaker, before, await standing_of(said.house, said.work, list(runs.values()))
-    )
+    await tell_changes(said.house, said.work, said.speaker, list(runs.values()))
     new_lines = [line for line in lines if line.number not in runs]
     if new_lines:
         await take_lines(said, new_lines)
@@ -51,11 +48,9 @@ async def reread(said: Said, lines: Sequence[Line]) -> None:
 async def take_settled(said: Said, line: Line) -> None:
     """What was asked about a line has been answered: it is taken, or if it is of an edit, its run is mended."""
     runs = [run for run in await said.work.runs.of_event(said.event_id) if run.line == line.number]
-    before = await standing_of(said.house, said.work, runs)
     for run in runs:
         await _mend(said, line, run, among=1)
-    after = await standing_of(said.house, said.work, runs)
-    await tell_changes(said.house, said.work, said.speaker, before, after)
+    await tell_changes(said.house, said.work, said.speaker, runs)
     if not runs:
         await take_lines(said, [line])
 
@@ -122,10 +117,9 @@ async def take_back(house: House, work: UnitOfWork, speaker: Speaker, event: Red
     if await lower_hand(house, work, speaker, event.target):
         return
     runs = [run for run in await work.runs.of_event(event.target) if run.status in ("kept", "pending", "scrapped")]
-    before = await standing_of(house, work, runs)
     for run in runs:
         await work.runs.save(replace(run, status="void"))
-    await tell_changes(house, work, speaker, before, await standing_of(house, work, runs))
+    await tell_changes(house, work, speaker, runs)
     await work.questions.close_about(event.target)
     draft = await work.drills.draft_of_event(event.target)
     if draft:
@@ -157,9 +151,8 @@ async def undo(said: Said) -> None:
 
 
 async def _set_status(said: Said, run: Run, status: RunStatus) -> None:
-    before = await standing_of(said.house, said.work, [run])
     await said.work.runs.save(replace(run, status=status))
-    await tell_changes(said.house, said.work, said.speaker, before, await standing_of(said.house, said.work, [run]))
+    await tell_changes(said.house, said.work, said.speaker, [run])
 
 
 def _local_time(said: Said, run: Run) -> str:

@@ -11,7 +11,7 @@ from bot.services.people import mate_named
 from bot.services.ports.records import Question, Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
-from bot.services.standing import standing_of, tell_changes
+from bot.services.standing import tell_changes
 
 MATE_ANSWERS_WITHIN = timedelta(hours=12)
 
@@ -47,11 +47,10 @@ async def hold_for_mate(said: Said, run: Run, meant: Meant) -> None:
 async def take_on(said: Said, event_id: str) -> None:
     """The mate said yes: what waits under this message is kept under their name."""
     waiting = await _waiting(said.work, event_id, said.user_id)
-    before = await standing_of(said.house, said.work, waiting)
     for run in waiting:
         await said.work.runs.save(replace(run, status="kept"))
     await said.answer(said.phrases("kept-for-mate", name=said.name))
-    await tell_changes(said.house, said.work, said.speaker, before, await standing_of(said.house, said.work, waiting))
+    await tell_changes(said.house, said.work, said.speaker, waiting)
 
 
 async def decline(said: Said, event_id: str) -> None:

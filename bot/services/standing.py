@@ -1,10 +1,12 @@
 """What a run may change for others to see: its runner's best, and the places of a board already closed.
 
-Taken before and after a change and compared, so that a correction says just what is different and nothing else.
+As it stands after a change and as it stood before are compared, so that a correction says just what is different and
+nothing else.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime
 
 from bot.domain.bests import Judged, best_of, usual_difference_s
 from bot.domain.pace import clock_text
@@ -12,7 +14,7 @@ from bot.replies.dates import week_text
 from bot.services.boards import boards_of, names_of, public_lines
 from bot.services.house import House
 from bot.services.ports.messages import Cause
-from bot.services.ports.records import Run
+from bot.services.ports.records import LiveDrill, Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
 
@@ -34,14 +36,6 @@ class Mark:
         return bool(self.run.witnesses)
 
 
-@dataclass(frozen=True)
-class Standing:
-    """The bests, and the lines of closed boards by posting, that some runs have a part in."""
-
-    marks: Mapping[Owner, Mark | None]
-    closed: Mapping[int, tuple[str, ...]]
-
-
 def judged(run: Run) -> Judged:
     """What of a run decides on bests."""
     count = run.result.count
@@ -55,27 +49,50 @@ def mark_of(runs: Sequence[Run]) -> Mark | None:
     return Mark(looked_at[best.nth], best.net_s, best.is_first_mark) if best else None
 
 
-async def standing_of(house: House, work: UnitOfWork, runs: Sequence[Run]) -> Standing:
-    """How the bests and closed boards stand in which these runs have a part."""
-    owners = dict.fromkeys((run.user_id, run.set_up_id) for run in runs)
-    marks = {owner: mark_of(await work.runs.on_set_up(*owner)) for owner in owners}
-    closed = {}
-    for live_id in {run.live_id for run in runs if run.live_id}:
+async def tell_changes(house: House, work: UnitOfWork, speaker: Speaker, earlier: Sequence[Run]) -> None:
+    """Say in the drill's thread which best is new, gone or another, and which closed board reads differently.
+
+    ``earlier`` are the runs that have changed, as they were before.
+    """
+    for owner in dict.fromkeys((run.user_id, run.set_up_id) for run in earlier):
+        runs = await work.runs.on_set_up(*owner)
+        theirs = [run for run in earlier if (run.user_id, run.set_up_id) == owner]
+        was, now = mark_of(sorted(_before(runs, theirs), key=_when_run)), mark_of(runs)
+        if was != now:
+            await _tell_best(house, work, speaker, owner, was, now)
+    for live_id in dict.fromkeys(run.live_id for run in earlier if run.live_id):
         live = await work.drills.live(live_id)
         if live and live.announced:
-            boards = boards_of(await work.runs.on_board(live_id))
-            closed[live_id] = tuple(await public_lines(work, house.phrases, live, boards))
-    return Standing(marks, closed)
+            await _compare_closed(house, work, speaker, live, [run for run in earlier if run.live_id == live_id])
 
 
-async def tell_changes(house: House, work: UnitOfWork, speaker: Speaker, before: Standing, after: Standing) -> None:
-    """Say in the drill's thread which best is new, gone or another, and which closed board reads differently."""
-    for owner, mark in after.marks.items():
-        if mark != before.marks.get(owner):
-            await _tell_best(house, work, speaker, owner, before.marks.get(owner), mark)
-    for live_id, lines in after.closed.items():
-        if lines != before.closed.get(live_id):
-            await _tell_closed(house, work, speaker, live_id, lines)
+def _before(runs: Sequence[Run], earlier: Sequence[Run]) -> list[Run]:
+    """The kept runs as they stood when some of them were as they were earlier."""
+    changed = {run.id for run in earlier}
+    return [run for run in runs if run.id not in changed] + [run for run in earlier if run.status == "kept"]
+
+
+def _when_run(run: Run) -> tuple[datetime, int, int]:
+    return run.ran_at, run.arrived, run.line
+
+
+def _when_sent(run: Run) -> tuple[int, int]:
+    return run.arrived, run.line
+
+
+async def _compare_closed(
+    house: House, work: UnitOfWork, speaker: Speaker, live: LiveDrill, earlier: Sequence[Run]
+) -> None:
+    runs = await work.runs.on_board(live.id)
+    was = await public_lines(work, house.phrases, live, boards_of(sorted(_before(runs, earlier), key=_when_sent)))
+    now = await public_lines(work, house.phrases, live, boards_of(runs))
+    if was == now:
+        return
+    board = "\n".join(now) or house.phrases("closed-no-board")
+    text = house.phrases(
+        "board-correction", drill=live.drill.wording.name, week=week_text(house.phrases, live.week), board=board
+    )
+    await speaker.notice(live.room_id, text, thread=live.root)
 
 
 async def _tell_best(
@@ -120,14 +137,3 @@ async def _tell_luck(house: House, work: UnitOfWork, owner: Owner, by_s: int) ->
     if usual:
         once_a_day = Speaker(work, Cause(event_id=f"luck:{owner[0]}:{house.clock().date()}"))
         await once_a_day.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual))
-
-
-async def _tell_closed(house: House, work: UnitOfWork, speaker: Speaker, live_id: int, lines: tuple[str, ...]) -> None:
-    live = await work.drills.live(live_id)
-    if live is None:
-        return
-    board = "\n".join(lines) or house.phrases("closed-no-board")
-    text = house.phrases(
-        "board-correction", drill=live.drill.wording.name, week=week_text(house.phrases, live.week), board=board
-    )
-    await speaker.notice(live.room_id, text, thread=live.root)

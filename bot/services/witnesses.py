@@ -5,7 +5,7 @@ from bot.services.ports.events import Reaction
 from bot.services.ports.records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
-from bot.services.standing import standing_of, tell_changes
+from bot.services.standing import tell_changes
 
 _HANDS = frozenset("\N{RAISED HAND}\N{RAISED BACK OF HAND}\N{HAPPY PERSON RAISING ONE HAND}")
 _VARIATION = "\N{VARIATION SELECTOR-16}"
@@ -24,9 +24,8 @@ async def raise_hand(house: House, work: UnitOfWork, speaker: Speaker, event: Re
     runs = [run for run in await work.runs.of_event(event.target) if run.status in ("kept", "pending")]
     if not is_raised_hand(event.key) or not runs or not all(may_witness(event.sender, run) for run in runs):
         return
-    before = await standing_of(house, work, runs)
     if await work.runs.raise_hand(event.target, event.sender, event.event_id):
-        await tell_changes(house, work, speaker, before, await standing_of(house, work, runs))
+        await tell_changes(house, work, speaker, runs)
 
 
 async def lower_hand(house: House, work: UnitOfWork, speaker: Speaker, reaction_id: str) -> bool:
@@ -34,9 +33,8 @@ async def lower_hand(house: House, work: UnitOfWork, speaker: Speaker, reaction_
     witnessed = await work.runs.witnessed_by(reaction_id)
     if not witnessed:
         return False
-    before = await standing_of(house, work, witnessed)
     await work.runs.lower_hand(reaction_id)
-    await tell_changes(house, work, speaker, before, await standing_of(house, work, witnessed))
+    await tell_changes(house, work, speaker, witnessed)
     return True
 
 

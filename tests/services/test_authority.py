@@ -3,12 +3,14 @@
 Expected levels: Matrix specification, client-server API, m.room.power_levels, and room version 12 (read from memory).
 """
 
+from typing import Final
+
 import pytest
 
 from tests.chat import KITCHEN, Chat, user
 
-LEVELS = "m.room.power_levels"
-CREATE = "m.room.create"
+LEVELS: Final = "m.room.power_levels"
+CREATE: Final = "m.room.create"
 
 
 async def _may_set_drills(chat: Chat, who: str) -> bool:
