@@ -8,14 +8,21 @@ from fluent.runtime import FluentBundle, FluentResource
 from bot.errors import UserError
 
 
+def catalogue(language: str) -> list[str]:
+    """The source texts of a language's catalogue, a file for each family of sentences, by file name."""
+    folder = files("bot.replies.languages").joinpath(language)
+    sources = sorted((file for file in folder.iterdir() if file.name.endswith(".ftl")), key=lambda file: file.name)
+    return [source.read_text(encoding="utf-8") for source in sources]
+
+
 class Phrases:
     """Gives the sentence for a key with its places filled."""
 
     def __init__(self, language: str) -> None:
-        source = files("bot.replies.languages").joinpath(f"{language}.ftl").read_text(encoding="utf-8")
         self.language = language
         self._bundle = FluentBundle([language], use_isolating=False)
-        self._bundle.add_resource(FluentResource(source))
+        for source in catalogue(language):
+            self._bundle.add_resource(FluentResource(source))
 
     def __call__(self, key: str, **values: str | int | float) -> str:
         """The sentence; a KeyError for a key that the catalogue lacks, a ValueError for a place left unfilled."""

@@ -4,7 +4,6 @@ import ast
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from importlib.resources import files
 from pathlib import Path
 
 from fluent.syntax import FluentParser
@@ -12,10 +11,10 @@ from fluent.syntax import ast as ftl
 from fluent.syntax.visitor import Visitor
 
 import bot
-from bot.replies.phrases import english
+from bot.replies.phrases import catalogue, english
 from bot.words import vocabulary
 
-SOURCE = files("bot.replies.languages").joinpath("en.ftl").read_text("utf-8")
+SOURCE = "\n".join(catalogue("en"))
 MODULES = [ast.parse(path.read_text("utf-8")) for path in sorted(Path(bot.__path__[0]).rglob("*.py"))]
 SAYS = {"phrases", "say", "UserError"}
 """What a sentence is asked of by key, or raised as."""

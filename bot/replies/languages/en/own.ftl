@@ -1,0 +1,26 @@
+## Bests
+
+first-mark = First mark for { $name } on { $drill }: { $time }.
+new-best = New best for { $name } on { $drill }: { $time }, by { $by } s.
+best-again = Corrected: { $name }'s best on { $drill } is { $time }.
+best-gone = Corrected: { $name } has no witnessed best on { $drill } now.
+best-luck = New best by { $by } s. Your runs usually differ by about { $noise } s: two more near it will tell.
+best-line = { $drill }: { $time }, { $day }, { $accepted } of { $plates }.
+best-unwitnessed = { $drill }: first mark { $time }, { $day }. It becomes a best when somebody who watched raises a hand.
+no-best = No run with a time yet. Send one like `3:02 8/8`.
+
+## Trend and why
+
+trend-few = { $count } of { $needed } first runs. Too early to call.
+trend-runs = { $drill }, first run of the day: { $runs }.
+trend-median = Median { $median }.
+trend-short = * a short run, scaled to the full set-up by its touches.
+no-trend = No run yet. Your trend begins with your first one.
+why-clock = { $drill }, { $clock } = { $seconds } s, { $accepted } of { $attempted } good.
+why-charge = One redo: plate change { $change } s + one plate alone { $alone } s x your speed { $clock_s }/{ $standard } = { $one } s.
+why-retry = { $redo } redo x { $attempted }/{ $accepted } for the chance of failing again x { $one } s = { $charge } s.
+why-net = Net { $seconds } + { $charge } = { $net } s = { $time }.
+why-pace = { $net } s / { $touches } touches = { $pace } s a touch.
+why-levelled = Standard { $standard } s / 1.5 = { $levelled_touches } levelled touches; { $net } / { $levelled_touches } = { $levelled } levelled.
+why-no-time = Fewer than { $gate } of { $attempted } good: a count, no time.
+no-why = There is no run of yours to explain yet.
