@@ -65,6 +65,17 @@ async def test_changed_step_by_step(chat: Chat) -> None:
     ]
 
 
+async def test_a_changed_step_keeps_what_it_leaves_unsaid(chat: Chat) -> None:
+    """The same component and technique keep their place, life and labels; another technique starts afresh."""
+    await chat.say("ime", SLIPWAY.replace("at 10-4", "at 10-4; life 90s; label wheat"))
+    (same,) = await chat.say("ime", "!step 1 6 courgette, shingle")
+    assert "1. 6 courgette, shingle, at 10-4" in same
+    assert "courgette (wheat)" in same
+    (other,) = await chat.say("ime", "!step 1 6 courgette, place")
+    assert "1. 6 courgette, place\n" in other
+    assert "courgette (wheat)" not in other
+
+
 async def test_a_copy_with_one_more_plate(chat: Chat) -> None:
     """`draft 5` begins from drill 5; another number of plates is another set-up of it, with its change in work."""
     (copy,) = await chat.say("ime", "!draft 5")
