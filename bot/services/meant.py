@@ -33,6 +33,13 @@ async def drill_meant(said: Said, label: str = "") -> Meant:
     return Meant(live.set_up_id, live.spec_id, live.drill, live)
 
 
+async def own_drill(said: Said, label: str) -> Meant:
+    """The drill named, or else the one the person ran last."""
+    last = None if label else await said.work.runs.last(said.kitchen.room_id, said.user_id)
+    published = await said.work.drills.get(last.set_up_id) if last else None
+    return meant_by(published) if published else await drill_meant(said, label)
+
+
 async def _named(said: Said, label: str) -> Meant:
     published = await said.work.drills.find(said.kitchen.room_id, label)
     if published is None:

@@ -1,6 +1,6 @@
 """Words about one's own results: taken off, put back, best, trend, why; and being counted in or out."""
 
-from bot.services import corrections, own, people
+from bot.services import corrections, own, people, trend
 from bot.services.said import Said
 from bot.words.registry import Word
 
@@ -26,7 +26,7 @@ async def _best(said: Said, label: str) -> None:
 
 
 async def _trend(said: Said, label: str) -> None:
-    await own.tell_trend(said, label)
+    await trend.tell_trend(said, label)
 
 
 async def _why(said: Said, _: str) -> None:

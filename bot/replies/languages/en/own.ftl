@@ -9,13 +9,8 @@ best-line = { $drill }: { $time }, { $day }, { $accepted } of { $plates }.
 best-unwitnessed = { $drill }: first mark { $time }, { $day }. It becomes a best when somebody who watched raises a hand.
 no-best = No run with a time yet. Send one like `3:02 8/8`.
 
-## Trend and why
+## Why
 
-trend-few = { $count } of { $needed } first runs. Too early to call.
-trend-runs = { $drill }, first run of the day: { $runs }.
-trend-median = Median { $median }.
-trend-short = * a short run, scaled to the full set-up by its touches.
-no-trend = No run yet. Your trend begins with your first one.
 why-clock = { $drill }, { $clock } = { $seconds } s, { $accepted } of { $attempted } good.
 why-charge = One redo: plate change { $change } s + one plate alone { $alone } s x your speed { $clock_s }/{ $standard } = { $one } s.
 why-retry = { $redo } redo x { $attempted }/{ $accepted } for the chance of failing again x { $one } s = { $charge } s.
