@@ -47,11 +47,27 @@ class Spec:
 
 
 @dataclass(frozen=True)
+class Called:
+    """What the calls of a pressure round do to the work: a plate more, seconds of hands off, a step left off.
+
+    ``without`` numbers the steps, from 1, that one plate goes without.
+    """
+
+    one_more: int = 0
+    hands_off_s: float = 0.0
+    without: tuple[int, ...] = ()
+
+
+NOT_CALLED = Called()
+
+
+@dataclass(frozen=True)
 class SetUp:
     """How a run of the spec is laid out.
 
     ``working`` is ``component`` (one step along the whole row, then the next), ``plate`` (one plate finished, then
-    the next) or ``waves`` of ``wave`` plates. ``pressure`` is the level of called interruptions, 0 for none.
+    the next) or ``waves`` of ``wave`` plates. ``pressure`` is the level of called interruptions, 0 for none;
+    ``called`` what they do to the work, its plate more being one of ``plates`` already.
     """
 
     plates: int
@@ -62,6 +78,7 @@ class SetUp:
     wave: int = 0
     cooks: int = 1
     pressure: int = 0
+    called: Called = NOT_CALLED
 
     @property
     def columns(self) -> int:

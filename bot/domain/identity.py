@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 from typing import Literal
 
-from bot.domain.drill import Drill, SetUp, Spec, Step
+from bot.domain.drill import NOT_CALLED, Drill, SetUp, Spec, Step
 
 Change = Literal["nothing", "wording", "set-up", "spec"]
 """The deepest thing that differs: a new spec, a new set-up of it, a new wording of that, or nothing."""
@@ -52,7 +52,9 @@ def _step_identity(step: Step) -> list[object]:
 def _set_up_identity(set_up: SetUp) -> list[object]:
     wave = set_up.wave if set_up.working == "waves" else 0
     pattern = [set_up.plates, set_up.rows, float(set_up.gap_cm), float(set_up.edge_cm)]
-    return [*pattern, set_up.working, wave, set_up.cooks, set_up.pressure]
+    called = set_up.called
+    calls = [] if called == NOT_CALLED else [[called.one_more, float(called.hands_off_s), list(called.without)]]
+    return [*pattern, set_up.working, wave, set_up.cooks, set_up.pressure, *calls]
 
 
 def _hours(step: Step) -> list[int]:

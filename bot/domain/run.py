@@ -5,7 +5,7 @@ from typing import Literal
 
 from bot.domain.drill import SetUp, Spec
 from bot.domain.pace import clock_text, levelled_s, pace_s
-from bot.domain.standard_time import alone_s, standard_s, touches
+from bot.domain.standard_time import alone_s, run_touches, standard_s
 from bot.domain.techniques import Seconds
 from bot.errors import UserError
 
@@ -167,7 +167,7 @@ def card_redo_s(spec: Spec, set_up: SetUp, seconds: Seconds) -> float | None:
 
 def work_out(clock_s: int, count: Count, spec: Spec, set_up: SetUp, seconds: Seconds, kind: Kind) -> Result:
     """A run worked out on the plates attempted. A stopped run has no time."""
-    done = count.attempted * touches(spec)
+    done = run_touches(spec, set_up, count.attempted)
     standard, alone = standard_s(spec, set_up, seconds, count.attempted), alone_s(spec, seconds)
     charge = None if kind == "stopped" else charge_s(clock_s, count, standard, alone, seconds.change_plate_s)
     net = None if charge is None else clock_s + charge

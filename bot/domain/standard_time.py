@@ -22,20 +22,37 @@ def touches(spec: Spec) -> int:
     return sum(step.pieces for step in spec.steps)
 
 
+def run_touches(spec: Spec, set_up: SetUp, plates: int | None = None) -> int:
+    """Touches of a run, of the plates attempted where ``plates`` says how many; what calls leave off is not touched."""
+    left_off = sum(spec.steps[nth - 1].pieces for nth in set_up.called.without)
+    return max((set_up.plates if plates is None else plates) * touches(spec) - left_off, 0)
+
+
 def reaches(spec: Spec, seconds: Seconds) -> int:
     """Approach, contact and leave, a plate: two hands setting two pieces are two touches and one reach."""
     return sum(-(-step.pieces // seconds.techniques[step.technique].pieces_a_reach) for step in spec.steps)
 
 
+def tools(spec: Spec) -> list[str]:
+    """The tool of each step, spelt alike where it is the same."""
+    return [" ".join(step.tool.casefold().split()) for step in spec.steps]
+
+
 def tool_changes(spec: Spec) -> int:
     """How often the tool in the hand changes from the first step to the last."""
-    return sum(tool != following for tool, following in pairwise(_tools(spec)))
+    return sum(tool != following for tool, following in pairwise(tools(spec)))
 
 
 def passes(spec: Spec) -> int:
     """Walks along the row when working component by component: one a step, a press and its lift sharing one."""
     techniques = [step.technique for step in spec.steps]
     return len(techniques) - list(pairwise(techniques)).count(("press", "lift"))
+
+
+def walk_s(set_up: SetUp, seconds: Seconds, plates: int) -> float:
+    """Standard seconds of walking once along so many plates."""
+    columns = -(-plates // set_up.rows)
+    return max(columns - 1, 0) * seconds.column_s
 
 
 def touch_s(spec: Spec, seconds: Seconds) -> float:
@@ -51,9 +68,21 @@ def alone_s(spec: Spec, seconds: Seconds) -> float:
 def standard_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int | None = None) -> float:
     """Standard seconds of a run, of the plates attempted where ``plates`` says how many.
 
-    Cooks share the plates evenly; the largest share sets the time.
+    Cooks share the plates evenly; the largest share sets the time. What calls add or take off comes last.
     """
     share = -(-(set_up.plates if plates is None else plates) // set_up.cooks)
+    return _built_s(spec, set_up, seconds, share) + called_s(spec, set_up, seconds)
+
+
+def called_s(spec: Spec, set_up: SetUp, seconds: Seconds) -> float:
+    """Standard seconds that calls add by hands off, less what they leave off; their plate more is among the plates."""
+    left_off = [spec.steps[nth - 1] for nth in set_up.called.without]
+    return set_up.called.hands_off_s - sum(
+        step.pieces * seconds.techniques[step.technique].seconds for step in left_off
+    )
+
+
+def _built_s(spec: Spec, set_up: SetUp, seconds: Seconds, share: int) -> float:
     if set_up.working == "plate":
         return _plate_by_plate_s(spec, set_up, seconds, share)
     if set_up.working == "waves":
@@ -76,31 +105,21 @@ def change_percent(old_standard_s: float, new_standard_s: float) -> float:
     return 100 * (new_standard_s - old_standard_s) / old_standard_s
 
 
-def _tools(spec: Spec) -> list[str]:
-    return [" ".join(step.tool.casefold().split()) for step in spec.steps]
-
-
-def _walk_s(set_up: SetUp, seconds: Seconds, plates: int) -> float:
-    """Walking once along so many plates."""
-    columns = -(-plates // set_up.rows)
-    return max(columns - 1, 0) * seconds.column_s
-
-
 def _batch_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:
     """So many plates component by component, without start and stop."""
     changes = tool_changes(spec) * seconds.tool_change_s
-    return plates * touch_s(spec, seconds) + changes + passes(spec) * _walk_s(set_up, seconds, plates)
+    return plates * touch_s(spec, seconds) + changes + passes(spec) * walk_s(set_up, seconds, plates)
 
 
 def _turn_s(spec: Spec, seconds: Seconds) -> float:
     """From the last step of one plate or wave to the first of the next: a change only if the tools differ."""
-    tools = _tools(spec)
+    tools = tools(spec)
     return seconds.tool_change_s if tools[0] != tools[-1] else 0.0
 
 
 def _plate_by_plate_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:
     turns = max(plates - 1, 0) * _turn_s(spec, seconds)
-    return plates * alone_s(spec, seconds) + turns + _walk_s(set_up, seconds, plates) + seconds.start_stop_s
+    return plates * alone_s(spec, seconds) + turns + walk_s(set_up, seconds, plates) + seconds.start_stop_s
 
 
 def _waves_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:

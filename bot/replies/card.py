@@ -4,7 +4,7 @@ from bot.domain.cautions import cautions_for, labels_of
 from bot.domain.drill import Drill, Spec, Step, plate_cm, table_cm
 from bot.domain.pace import clock_text
 from bot.domain.run import card_redo_s, time_gate
-from bot.domain.standard_time import change_percent, reaches, standard_s, targets, touches
+from bot.domain.standard_time import change_percent, reaches, run_touches, standard_s, targets, touches
 from bot.domain.techniques import Seconds
 from bot.replies.phrases import Phrases
 
@@ -81,7 +81,7 @@ def _body(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
         say(
             "card-work",
             touches=touches(spec),
-            run=touches(spec) * set_up.plates,
+            run=run_touches(spec, set_up),
             standard=clock_text(standard_s(spec, set_up, seconds)),
         ),
     ]
