@@ -113,8 +113,8 @@ def _batch_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:
 
 def _turn_s(spec: Spec, seconds: Seconds) -> float:
     """From the last step of one plate or wave to the first of the next: a change only if the tools differ."""
-    tools = tools(spec)
-    return seconds.tool_change_s if tools[0] != tools[-1] else 0.0
+    in_hand = tools(spec)
+    return seconds.tool_change_s if in_hand[0] != in_hand[-1] else 0.0
 
 
 def _plate_by_plate_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:
