@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from datetime import date
+from math import log
 from typing import Any
 
 from sqlalchemy import ColumnElement, RowMapping, bindparam, delete, func, select
@@ -34,7 +35,16 @@ class SqlRuns(Repository):
 
     async def save(self, run: Run) -> Run:
         """Store, new or changed (``witnesses`` are kept by ``raise_hand``, not here)."""
-        return await self._save(runs, run, kind=run.result.kind)
+        count = run.result.count
+        return await self._save(
+            runs,
+            run,
+            kind=run.result.kind,
+            log_ratio=_log_ratio(run),
+            day_number=run.kitchen_day.toordinal(),
+            clean=count.accepted - count.rebuilt,
+            attempted=count.attempted,
+        )
 
     async def get(self, run_id: int) -> Run | None:
         """By stored id."""
@@ -54,6 +64,10 @@ class SqlRuns(Repository):
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
         """The person's kept runs on a set-up in order of when they were run, then of arrival."""
         return await self._runs(runs.c.user_id == user_id, runs.c.set_up_id == set_up_id, _KEPT, order=_WHEN_RUN)
+
+    async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
+        """The person's kept runs on all set-ups of a spec, in the same order."""
+        return await self._runs(runs.c.user_id == user_id, runs.c.spec_id == spec_id, _KEPT, order=_WHEN_RUN)
 
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""
@@ -88,6 +102,14 @@ class SqlRuns(Repository):
     async def _runs(self, *which: ColumnElement[bool], order: Sequence[ColumnElement[Any]]) -> list[Run]:
         rows = await self._all(_RUN.where(*which).order_by(*order))
         return _with_hands(rows, await self._all(_RAISED.where(*which)) if rows else ())
+
+
+def _log_ratio(run: Run) -> float | None:
+    """What a fit compares: ln(net / standard) of a counted run of one cook; None of any other."""
+    result = run.result
+    if result.kind != "counted" or result.net_s is None or run.over_limit or run.partner:
+        return None
+    return log(result.net_s / result.standard_s)
 
 
 def _with_hands(rows: Iterable[RowMapping], raised: Iterable[RowMapping]) -> list[Run]:

@@ -85,7 +85,7 @@ async def test_the_last_run_is_by_arrival_among_the_statuses_asked_for(storage: 
 
 
 async def test_a_persons_runs_come_in_the_order_in_which_they_were_run(storage: SqlStorage) -> None:
-    """By when, then by arrival, then by line; kept ones only, of that set-up."""
+    """By when, then by arrival, then by line; kept ones only, of that set-up or of all set-ups of its spec."""
     async with storage.begin() as work:
         bench = await Bench(work).lay()
         third = await bench.run(ran_at=MONDAY + timedelta(hours=2))
@@ -97,6 +97,7 @@ async def test_a_persons_runs_come_in_the_order_in_which_they_were_run(storage: 
         await bench.run(user_id=LIO)
         assert await work.runs.on_set_up(NOOR, bench.set_ups[0]) == [first, second, again, third]
         assert await work.runs.on_set_up(NOOR, bench.set_ups[1]) == [other_set_up]
+        assert await work.runs.on_spec(NOOR, first.spec_id) == [first, other_set_up, second, again, third]
 
 
 async def test_a_board_has_its_kept_runs_by_cook(storage: SqlStorage) -> None:

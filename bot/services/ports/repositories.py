@@ -188,6 +188,9 @@ class Runs(Protocol):
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
         """The person's kept runs on a set-up in order of when they were run, then of arrival."""
 
+    async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
+        """The person's kept runs on all set-ups of a spec, in the same order."""
+
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""
 
