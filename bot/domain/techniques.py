@@ -32,13 +32,22 @@ class Technique:
 
 @dataclass(frozen=True)
 class Seconds:
-    """The house's standard seconds: editable, and frozen with each quarter's boards."""
+    """The house's standard seconds: editable, and frozen with each quarter's boards.
+
+    ``laying_out_s`` and ``clearing_s`` are before the first run of a practice and after the last; every plate of a run
+    is judged and reset. ``hands_off_s`` is what the call to wait adds to a pressure round.
+    """
 
     techniques: Mapping[str, Technique]
     tool_change_s: float = 5.0
     column_s: float = 0.7
     start_stop_s: float = 3.0
     change_plate_s: float = 10.0
+    laying_out_s: float = 180.0
+    judge_plate_s: float = 10.0
+    reset_plate_s: float = 20.0
+    clearing_s: float = 300.0
+    hands_off_s: float = 20.0
 
 
 def find_technique(seconds: Seconds, words: str) -> Technique | None:

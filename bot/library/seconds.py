@@ -29,6 +29,11 @@ class _Seconds(BaseModel, extra="forbid"):
     column_s: float = Field(ge=0)
     start_stop_s: float = Field(ge=0)
     change_plate_s: float = Field(ge=0)
+    laying_out_s: float = Field(ge=0)
+    judge_plate_s: float = Field(ge=0)
+    reset_plate_s: float = Field(gt=0)
+    clearing_s: float = Field(ge=0)
+    hands_off_s: float = Field(ge=0)
     techniques: tuple[_Technique, ...]
 
 
