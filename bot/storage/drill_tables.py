@@ -1,11 +1,14 @@
 """The tables of the trade: specs, set-ups, wordings, drafts, postings, boards, runs, raised hands and questions."""
 
-from sqlalchemy import Boolean, Column, Date, ForeignKey, Index, Integer, Table, Text, UniqueConstraint
+from sqlalchemy import Boolean, Column, Date, Float, ForeignKey, Index, Integer, Table, Text, UniqueConstraint
 
 from bot.domain.drill import Drill, SetUp, Spec, Wording
+from bot.domain.fairness.cells import Cell
+from bot.domain.fairness.fit import Fit
 from bot.domain.run import Result
+from bot.domain.techniques import Seconds
 from bot.services.ports.records import Held
-from bot.storage.columns import Moment, flag, kept, metadata, moment, number_key, row_of, text, text_key, whole
+from bot.storage.columns import Kept, Moment, flag, kept, metadata, moment, number_key, row_of, text, text_key, whole
 
 specs = Table(
     "spec",
@@ -108,6 +111,10 @@ runs = Table(
     Column("partner", Text),
     Column("sent_by", Text),
     Column("over_limit", Boolean, nullable=False),
+    Column("log_ratio", Float),
+    whole("day_number"),
+    whole("clean"),
+    whole("attempted"),
     UniqueConstraint("event_id", "line"),
 )
 Index("ix_run_last", runs.c.room_id, runs.c.user_id, runs.c.arrived, runs.c.line)
@@ -116,6 +123,7 @@ Index("ix_run_set_up", runs.c.user_id, runs.c.set_up_id, runs.c.ran_at, runs.c.a
 Index("ix_run_spec", runs.c.user_id, runs.c.spec_id, runs.c.ran_at, runs.c.arrived)
 Index("ix_run_board", runs.c.live_id, runs.c.user_id, runs.c.arrived)
 Index("ix_run_correct", runs.c.spec_id)
+Index("ix_run_quarter", runs.c.room_id, runs.c.day_number)
 
 hands = Table(
     "hand",
@@ -140,3 +148,17 @@ questions = Table(
     text("about"),
 )
 Index(None, questions.c.user_id, questions.c.lapses_at)
+
+fits = Table(
+    "fit",
+    metadata,
+    text_key("whose"),
+    text_key("quarter"),
+    text("mark"),
+    moment("fitted_at"),
+    Column("fit", Kept(Fit)),
+    kept("cells", tuple[Cell, ...]),
+    kept("seconds", Seconds),
+    Column("closed_at", Moment),
+    kept("rows", tuple[tuple[str, int, str], ...]),
+)

@@ -9,6 +9,7 @@ import asyncio
 import sqlite3
 from collections.abc import Callable
 from functools import partial
+from math import log
 from time import monotonic
 from typing import Any
 
@@ -93,6 +94,7 @@ def _be_alone(connection: Connection) -> None:
 
 def _prepare_sqlite(connection: Any, _record: Any) -> None:
     connection.isolation_level = None
+    connection.create_function("ln", 1, log, deterministic=True)  # an SQLite may be built without mathematics
     cursor = connection.cursor()
     for pragma in PRAGMAS:
         cursor.execute(f"PRAGMA {pragma}")

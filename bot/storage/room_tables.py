@@ -104,6 +104,7 @@ members = Table(
     text("state"),
     Column("consent", Text),
     Column("counted_since", Moment),
+    text("role"),
 )
 Index(None, members.c.user_id)
 

@@ -7,11 +7,13 @@ from datetime import timedelta
 
 from sqlalchemy.ext.asyncio import AsyncConnection
 
+from bot.services.ports.fitting import Fits
 from bot.services.ports.pipeline import Inbox, Outbox, Sessions
 from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
 from bot.services.ports.world import Clock, UnitOfWork
 from bot.storage.drills import SqlDrills
 from bot.storage.engine import open_engine
+from bot.storage.fits import SqlFits
 from bot.storage.inbox import SqlInbox
 from bot.storage.kitchens import SqlKitchens
 from bot.storage.outbox import SqlOutbox
@@ -59,3 +61,4 @@ class SqlUnitOfWork:
         self.schedules: Schedules = SqlSchedules(connection)
         self.runs: Runs = SqlRuns(connection)
         self.questions: Questions = SqlQuestions(connection)
+        self.fits: Fits = SqlFits(connection)

@@ -7,6 +7,7 @@ asks for is a column of its own; the rest of a record stays together as JSON.
 from bot.storage.columns import metadata
 from bot.storage.drill_tables import (
     drafts,
+    fits,
     frozen_boards,
     hands,
     live_drills,
@@ -35,6 +36,7 @@ __all__ = [
     "NEW",
     "OPEN",
     "drafts",
+    "fits",
     "frozen_boards",
     "hands",
     "inbox",

@@ -35,6 +35,7 @@ def _rooms() -> None:
             *_texts("name", "state"),
             _maybe("consent"),
             _maybe_moment("counted_since"),
+            *_texts("role"),
         ),
     )
     op.create_index("ix_member_user_id", "member", ["user_id"])
@@ -129,6 +130,7 @@ def _runs() -> None:
         *(*_wholes("line", "arrived", "wipes"), *_flags("over_limit"), *_moments("sent_at", "ran_at")),
         *(_of("set_up_id", "set_up"), _of("spec_id", "spec"), _of("live_id", "live_drill", nullable=True)),
         *(sa.Column("kitchen_day", sa.Date, nullable=False), _maybe("partner"), _maybe("sent_by")),
+        *(sa.Column("log_ratio", sa.Float), *_wholes("day_number", "clean", "attempted")),
         sa.UniqueConstraint("event_id", "line"),
     )
     op.create_index("ix_run_last", "run", ["room_id", "user_id", "arrived", "line"])
@@ -137,6 +139,7 @@ def _runs() -> None:
     op.create_index("ix_run_spec", "run", ["user_id", "spec_id", "ran_at", "arrived"])
     op.create_index("ix_run_board", "run", ["live_id", "user_id", "arrived"])
     op.create_index("ix_run_correct", "run", ["spec_id"])
+    op.create_index("ix_run_quarter", "run", ["room_id", "day_number"])
     op.create_table(
         "hand",
         *(_id(), *_texts("event_id", "witness", "reaction_id")),
@@ -148,6 +151,11 @@ def _runs() -> None:
     )
     _index("question", "lapses_at")
     _index("question", "user_id", "lapses_at")
+    op.create_table(
+        "fit",
+        *(_key("whose"), _key("quarter"), *_texts("mark", "cells", "seconds", "rows"), *_moments("fitted_at")),
+        *(_maybe("fit"), _maybe_moment("closed_at")),
+    )
 
 
 def _id(name: str = "id") -> sa.Column[int]:

@@ -36,6 +36,10 @@ class Kitchen:
     first_closing: datetime | None = None
 
 
+Role = Literal["chef", "sous", "cook", "commis", "trainee", "judge"]
+"""What somebody is in a kitchen by its chef's word; a cook where none was said."""
+
+
 @dataclass(frozen=True, kw_only=True)
 class Member:
     """A person in a kitchen's room; ``consent`` is what they said to being counted in, None until they say."""
@@ -46,6 +50,7 @@ class Member:
     state: Literal["invite", "join", "leave", "ban", "knock"]
     consent: Literal["in", "out"] | None = None
     counted_since: datetime | None = None
+    role: Role = "cook"
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -5,6 +5,7 @@ from contextlib import AbstractAsyncContextManager
 from datetime import datetime
 from typing import Protocol
 
+from bot.services.ports.fitting import Fits
 from bot.services.ports.messages import Outgoing, Waiting
 from bot.services.ports.pipeline import Inbox, Outbox, Sessions
 from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
@@ -24,6 +25,7 @@ class UnitOfWork(Protocol):
     schedules: Schedules
     runs: Runs
     questions: Questions
+    fits: Fits
 
 
 class Storage(Protocol):
