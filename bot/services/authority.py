@@ -16,8 +16,11 @@ Content = dict[str, object]
 
 
 async def is_chef(house: House, work: UnitOfWork, room_id: str, user_id: str) -> bool:
-    """Whether this person directs this kitchen: named by the operator, or of level 50 or more in its room."""
+    """Whether this person directs this kitchen: named by the operator, of level 50 or more in its room, or by role."""
     if user_id in house.chefs:
+        return True
+    member = await work.kitchens.member(room_id, user_id)
+    if member and member.role == "chef":
         return True
     create = await work.kitchens.state(room_id, "m.room.create")
     levels = await work.kitchens.state(room_id, "m.room.power_levels")

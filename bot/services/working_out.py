@@ -9,10 +9,12 @@ from bot.domain.run import Sent, day_limit, kind_of, read_count, work_out
 from bot.errors import UserError
 from bot.replies.dates import weekday_text
 from bot.services.meant import Meant
-from bot.services.ports.records import LiveDrill, Run
+from bot.services.ports.records import LiveDrill, Member, Role, Run
 from bot.services.said import Said
 
 SETTLING_RUNS = 3
+LEARNING: tuple[Role, ...] = ("commis", "trainee")
+"""The roles of those whose first runs are for settling in, whenever they came."""
 
 
 async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runner: str) -> Run:
@@ -60,15 +62,17 @@ def _as_stopped(sent: Sent, plates: int) -> Sent:
 
 
 async def is_settling_in(said: Said, runner: str) -> bool:
-    """Whether the person joined after the kitchen's first closed board and has fewer than three runs since."""
-    first = said.kitchen.first_closing
-    if first is None:
-        return False
+    """Whether a commis, a trainee, or who joined after the kitchen's first closed board has run fewer than three."""
     own = runner == said.user_id
     member = said.member if own else await said.work.kitchens.member(said.kitchen.room_id, runner)
-    if member is None or member.counted_since is None or member.counted_since <= first:
+    if member is None or not (member.role in LEARNING or _joined_late(said, member)):
         return False
     return await said.work.runs.count(said.kitchen.room_id, runner) < SETTLING_RUNS
+
+
+def _joined_late(said: Said, member: Member) -> bool:
+    first, since = said.kitchen.first_closing, member.counted_since
+    return first is not None and since is not None and since > first
 
 
 async def board_for(said: Said, meant: Meant, when: datetime) -> LiveDrill | None:

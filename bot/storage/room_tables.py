@@ -17,6 +17,7 @@ from sqlalchemy import (
     literal_column,
 )
 
+from bot.services.ports.events import Sealed
 from bot.services.ports.messages import Outgoing
 from bot.storage.columns import (
     Kept,
@@ -50,6 +51,18 @@ inbox = Table(
     sqlite_autoincrement=True,
 )
 partial_index("ix_inbox_new", inbox.c.state, inbox.c.seq, where=inbox.c.state == NEW)
+
+sealed_events = Table(
+    "sealed_event",
+    metadata,
+    number_key("seq"),
+    Column("event_id", Text, nullable=False, unique=True),
+    text("session_id"),
+    moment("received"),
+    flag("told"),
+    kept("event", Sealed),
+    sqlite_autoincrement=True,
+)
 
 sessions = Table("session", metadata, text_key("user_id"), text("device_id"), text("token"))
 sync_tokens = Table("sync_token", metadata, text_key("account"), text("token"))
@@ -105,6 +118,7 @@ members = Table(
     Column("consent", Text),
     Column("counted_since", Moment),
     text("role"),
+    flag("on_boards"),
 )
 Index(None, members.c.user_id)
 

@@ -1,10 +1,10 @@
 """The chat vocabulary: every word that the bot understands, declared once."""
 
-from bot.words import drafts, looking, results, scheduling
+from bot.words import drafts, looking, results, roles, scheduling
 from bot.words.helping import help_words
 from bot.words.registry import Vocabulary
 
 
 def vocabulary() -> Vocabulary:
     """All words, a line a family."""
-    return help_words((*results.WORDS, *looking.WORDS, *drafts.WORDS, *scheduling.WORDS))
+    return help_words((*results.WORDS, *looking.WORDS, *drafts.WORDS, *scheduling.WORDS, *roles.WORDS))

@@ -36,6 +36,7 @@ def _rooms() -> None:
             _maybe("consent"),
             _maybe_moment("counted_since"),
             *_texts("role"),
+            *_flags("on_boards"),
         ),
     )
     op.create_index("ix_member_user_id", "member", ["user_id"])
@@ -86,7 +87,7 @@ def _week() -> None:
     _index("live_drill", "announced", "closed_at", "closes_at")
     op.create_table(
         "frozen_board",
-        *(_key_of("live_id", "live_drill"), _key("kind"), *_moments("closed_at"), *_texts("rows")),
+        *(_key_of("live_id", "live_drill"), _key("kind"), *_moments("closed_at"), *_texts("board")),
     )
     op.create_table(
         "schedule",
@@ -104,6 +105,12 @@ def _way_in_and_out() -> None:
         "inbox",
         *(_id("seq"), *_texts("event_id", "state"), *_wholes("attempts"), *_moments("received")),
         *(_maybe("room_id"), _maybe("body"), _maybe("problem"), sa.UniqueConstraint("event_id")),
+        sqlite_autoincrement=True,
+    )
+    op.create_table(
+        "sealed_event",
+        *(_id("seq"), *_texts("event_id", "session_id", "event"), *_moments("received"), *_flags("told")),
+        sa.UniqueConstraint("event_id"),
         sqlite_autoincrement=True,
     )
     _partial_index("ix_inbox_new", "inbox", ["state", "seq"], "state = 'new'")

@@ -5,6 +5,8 @@ from datetime import date, datetime, time
 from typing import Literal
 
 from bot.domain.drill import Drill
+from bot.domain.own_board import Together
+from bot.domain.places import Board
 from bot.domain.run import Result, Sent
 from bot.services.ports.messages import EventRef
 
@@ -42,7 +44,10 @@ Role = Literal["chef", "sous", "cook", "commis", "trainee", "judge"]
 
 @dataclass(frozen=True, kw_only=True)
 class Member:
-    """A person in a kitchen's room; ``consent`` is what they said to being counted in, None until they say."""
+    """A person in a kitchen's room; ``consent`` is what they said to being counted in, None until they say.
+
+    Public boards show only those who are ``on_boards``.
+    """
 
     room_id: str
     user_id: str
@@ -51,6 +56,7 @@ class Member:
     consent: Literal["in", "out"] | None = None
     counted_since: datetime | None = None
     role: Role = "cook"
+    on_boards: bool = True
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -211,10 +217,18 @@ class Question:
 
 @dataclass(frozen=True, kw_only=True)
 class FrozenBoard:
-    """A closed board exactly as it stood: ``kind`` and the lines shown, with the user ids they stand for."""
+    """A closed board as it stood, with every cook's figures, not only those shown; or what the house did together."""
 
     live_id: int
     kind: str
     closed_at: datetime
-    rows: tuple[tuple[str, int, str], ...]
-    """(user id, place, figures as shown), the best first; every placed cook, not only those shown."""
+    board: Board | Together
+
+
+@dataclass(frozen=True, kw_only=True)
+class ClosedBoard:
+    """A frozen board of places with the set-up and the week that it was of."""
+
+    set_up_id: int
+    week: str
+    board: Board
