@@ -1,19 +1,22 @@
-"""The week's boards: who stands where on speed, steadiness and clean plates, and how much of it is shown to all."""
+"""The week's boards of what was run: who stands where on speed, steadiness and clean plates."""
 
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 from itertools import groupby
-from math import inf, isinf, sqrt
-from statistics import NormalDist, median
+from math import hypot, inf, isinf, log, pi, sqrt
+from statistics import median
 
 from bot.domain.bests import whole_s
+from bot.domain.expected import Expected
+from bot.domain.places import TOO_CLOSE, Board, Figure, board
 from bot.domain.run import Kind
+from bot.domain.shares import ONE_SIDED_95, difference, wilson
 
 RUNS_THAT_COUNT = 5
 FEWEST_STEADY_RUNS = 3
-FEWEST_COOKS = 3
-MOST_SHOWN = 3
-ONE_SIDED_95 = NormalDist().inv_cdf(0.95)
+
+MEDIAN_SPREAD = sqrt(pi / 2)
+"""Standard error of a median over that of a mean, of many normal values: 1.2533."""
 
 
 @dataclass(frozen=True)
@@ -30,115 +33,103 @@ class Entry:
 
 
 @dataclass(frozen=True)
-class Figure:
-    """What a cook has on one board: whole seconds or a share, from so many ``tries``; the plates behind a share."""
+class Week:
+    """What a posting's boards are made of.
 
-    user_id: str
-    value: float
-    tries: int
-    clean: int = 0
-    attempted: int = 0
+    ``entries`` are its runs, every cook's in the order in which they came; ``noise`` is each cook's own, of log net;
+    ``expected`` what each is expected to take, those left out who have nothing to compare with; ``off`` are those who
+    are off public boards.
+    """
 
-
-@dataclass(frozen=True)
-class Row:
-    """A cook's place on a board; places are shared by those whom nothing tells apart."""
-
-    place: int
-    figure: Figure
+    entries: Sequence[Entry]
+    noise: Mapping[str, float]
+    expected: Mapping[str, Expected] = field(default_factory=dict)
+    off: frozenset[str] = frozenset()
 
 
-Better = Callable[[Figure, Figure], bool]
-"""Whether the first is distinguishably better than the second."""
-
-
-def lower(one: Figure, other: Figure) -> bool:
-    """Whether the first value is lower: the better one of two times."""
-    return one.value < other.value
-
-
-def higher(one: Figure, other: Figure) -> bool:
-    """Whether the first value is higher: the better one of two shares."""
-    return one.value > other.value
-
-
-def rank_fast(entries: Iterable[Entry], better: Better = lower) -> tuple[Row, ...]:
+def rank_fast(week: Week) -> Board:
     """By the best witnessed net of the week's first five runs, which are all counted as tries."""
-    return _rank([_fastest(cook, runs) for cook, runs in _first_runs(entries)], better)
+    return board(_figures(week, _fastest), _quicker, _lowest, week.off)
 
 
-def rank_steady(entries: Iterable[Entry], better: Better = lower) -> tuple[Row, ...]:
+def rank_steady(week: Week) -> Board:
     """By the median net of the witnessed among the first five runs, three or more; a run with no time is the slowest.
 
     A cook whose median has no time has no place.
     """
-    return _rank([_steadiest(cook, runs) for cook, runs in _first_runs(entries)], better)
+    return board(_figures(week, _steadiest), _quicker, _lowest, week.off)
 
 
-def rank_clean(entries: Iterable[Entry], better: Better = higher) -> tuple[Row, ...]:
+def rank_clean(week: Week) -> Board:
     """By the share of plates right first time in the witnessed among the first five runs, few plates trusted less.
 
-    The value is the lower end of Wilson's interval, one-sided 95 %.
+    The value is the lower end of Wilson's interval, one-sided 95 %; two shares are told apart by Newcombe's interval.
     """
-    return _rank([_cleanest(cook, runs) for cook, runs in _first_runs(entries)], better)
+    return board(_figures(week, _cleanest), _cleaner, _highest, week.off)
 
 
-def public(rows: Sequence[Row], ran: int) -> tuple[Row, ...]:
-    """The rows that everybody may see where ``ran`` cooks ran: the first half of them, three at most, and their ties.
-
-    Nothing below three cooks. Where ties would show every row, only the shared first.
-    """
-    most = min(ran // 2, MOST_SHOWN)
-    if ran < FEWEST_COOKS or not rows:
-        return ()
-    last_place = rows[:most][-1].place
-    shown = tuple(row for row in rows if row.place <= last_place)
-    if len(shown) > most and len(shown) == len(rows):
-        return tuple(row for row in rows if row.place == rows[0].place)
-    return shown
-
-
-def wilson(successes: int, trials: int, z: float) -> tuple[float, float]:
-    """Wilson's score interval for a share, ``z`` standard errors to each side (E. B. Wilson, JASA 22, 1927)."""
-    share, squared = successes / trials, z * z
-    middle = share + squared / (2 * trials)
-    reach = z * sqrt(share * (1 - share) / trials + squared / (4 * trials * trials))
-    low, high = ((middle + side * reach) / (1 + squared / trials) for side in (-1, 1))
-    return low if successes else 0.0, high if successes < trials else 1.0
-
-
-def _first_runs(entries: Iterable[Entry]) -> list[tuple[str, list[Entry]]]:
+def first_runs(entries: Iterable[Entry]) -> list[tuple[str, list[Entry]]]:
     """Every cook's first five runs, in the order in which they came."""
     by_cook = groupby(sorted(entries, key=lambda entry: entry.user_id), key=lambda entry: entry.user_id)
     return [(cook, list(runs)[:RUNS_THAT_COUNT]) for cook, runs in by_cook]
+
+
+def judged_nets_s(runs: Iterable[Entry]) -> list[float]:
+    """The nets of the witnessed, counted runs; one with no time is slower than any."""
+    return [inf if run.net_s is None else run.net_s for run in _good_for_boards(runs)]
+
+
+def spread_of_middle(noise: float, runs: int) -> float:
+    """The standard error of the median of so many log nets; of a single one it is the noise itself."""
+    return noise if runs == 1 else noise * MEDIAN_SPREAD / sqrt(runs)
 
 
 def _good_for_boards(runs: Iterable[Entry]) -> list[Entry]:
     return [run for run in runs if run.witnessed and run.kind == "counted"]
 
 
-def _fastest(cook: str, runs: Sequence[Entry]) -> Figure | None:
-    nets_s = [run.net_s for run in _good_for_boards(runs) if run.net_s is not None]
-    return Figure(cook, whole_s(min(nets_s)), len(runs)) if nets_s else None
+def _figures(week: Week, figure_of: Callable[[str, Sequence[Entry], float], Figure | None]) -> list[Figure]:
+    """The figures of those cooks who have one."""
+    figures = [figure_of(cook, runs, week.noise[cook]) for cook, runs in first_runs(week.entries)]
+    return [figure for figure in figures if figure]
 
 
-def _steadiest(cook: str, runs: Sequence[Entry]) -> Figure | None:
-    nets_s = [inf if run.net_s is None else run.net_s for run in _good_for_boards(runs)]
+def _fastest(cook: str, runs: Sequence[Entry], noise: float) -> Figure | None:
+    nets_s = [net_s for net_s in judged_nets_s(runs) if not isinf(net_s)]
+    return Figure(cook, whole_s(min(nets_s)), len(runs), noise) if nets_s else None
+
+
+def _steadiest(cook: str, runs: Sequence[Entry], noise: float) -> Figure | None:
+    nets_s = judged_nets_s(runs)
     if len(nets_s) < FEWEST_STEADY_RUNS or isinf(middle := median(nets_s)):
         return None
-    return Figure(cook, whole_s(middle), len(nets_s))
+    return Figure(cook, whole_s(middle), len(nets_s), spread_of_middle(noise, len(nets_s)))
 
 
-def _cleanest(cook: str, runs: Sequence[Entry]) -> Figure | None:
+def _cleanest(cook: str, runs: Sequence[Entry], _noise: float) -> Figure | None:
     judged = _good_for_boards(runs)
     clean, attempted = sum(run.accepted - run.rebuilt for run in judged), sum(run.attempted for run in judged)
     if not attempted:
         return None
-    return Figure(cook, wilson(clean, attempted, ONE_SIDED_95)[0], len(judged), clean, attempted)
+    low, _ = wilson(clean, attempted, ONE_SIDED_95)
+    return Figure(cook, low, len(judged), clean=clean, attempted=attempted)
 
 
-def _rank(figures: Sequence[Figure | None], better: Better) -> tuple[Row, ...]:
-    """Places of those who have a figure: one more than the cooks distinguishably better."""
-    placed = [figure for figure in figures if figure]
-    rows = (Row(1 + sum(better(other, figure) for other in placed), figure) for figure in placed)
-    return tuple(sorted(rows, key=lambda row: (row.place, row.figure.user_id)))
+def _quicker(one: Figure, other: Figure) -> bool:
+    """Whether the first time is shorter by more than chance would make it."""
+    ahead = log(other.value / one.value)
+    return ahead > 0 and ahead >= TOO_CLOSE * hypot(one.spread, other.spread)
+
+
+def _cleaner(one: Figure, other: Figure) -> bool:
+    """Whether the first share is higher by more than chance would make it."""
+    least, _ = difference((one.clean, one.attempted), (other.clean, other.attempted), TOO_CLOSE)
+    return least > 0 and one.value > other.value
+
+
+def _lowest(figure: Figure) -> float:
+    return figure.value
+
+
+def _highest(figure: Figure) -> float:
+    return -figure.value

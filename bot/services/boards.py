@@ -1,65 +1,69 @@
-"""The boards of a posting: worked out from its runs, shown by their first places, in private with one's own."""
+"""The boards of a posting: worked out while it is open, read from the frozen copy once it is closed."""
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from zoneinfo import ZoneInfo
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from datetime import datetime
 
-from bot.domain.boards import Entry, Row, public, rank_clean, rank_fast, rank_steady
-from bot.errors import UserError
-from bot.replies.boards import BOARD_KINDS, board_line, figures_of, no_board_line, own_line, standing_head
-from bot.replies.dates import weekday_text
+from bot.domain.boards import Week, rank_clean, rank_fast, rank_steady
+from bot.domain.own_board import Together, rank_own, together
+from bot.domain.places import Board
+from bot.replies.boards import HOUSE, board_line, house_line
 from bot.replies.markup import plain_name
 from bot.replies.phrases import Phrases
-from bot.services.meant import drill_meant
-from bot.services.ports.messages import Figure
-from bot.services.ports.records import LiveDrill, Run
+from bot.services.light_weeks import is_light_week
+from bot.services.ports.records import FrozenBoard, LiveDrill
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
+from bot.services.week import week_of_posting
 
-_RANKINGS = {"fast": rank_fast, "steady": rank_steady, "clean": rank_clean}
+RANKINGS: Mapping[str, Callable[[Week], Board]] = {
+    "own": rank_own,
+    "fast": rank_fast,
+    "steady": rank_steady,
+    "clean": rank_clean,
+}
+"""The boards with places, in the order in which they are told: the headline first."""
 
 
 @dataclass(frozen=True)
 class Boards:
-    """Every board of one posting in full, and how many cooks ran, which is never told."""
+    """Every board of one posting; in a light week there are none with places."""
 
-    rows: Mapping[str, tuple[Row, ...]]
-    ran: int
-    good_plates: int
+    placed: Mapping[str, Board]
+    together: Together
 
-    def public(self, kind: str) -> tuple[Row, ...]:
-        """The rows of a board that everybody may see: of those who have a place, so that the last is never shown."""
-        return public(self.rows[kind], len(self.rows[kind]))
-
-
-def boards_of(runs: Sequence[Run]) -> Boards:
-    """The boards that these runs make, given by cook in order of arrival."""
-    entries = [_entry(run) for run in runs]
-    return Boards(
-        rows={kind: rank(entries) for kind, rank in _RANKINGS.items()},
-        ran=len({run.user_id for run in runs}),
-        good_plates=sum(run.result.count.accepted for run in runs),
-    )
+    def lines(self, say: Phrases, names: Mapping[str, str]) -> list[str]:
+        """The boards with places as everybody may see them, a line each; those with nothing to show are left out."""
+        lines = (board_line(say, kind, board, names) for kind, board in self.placed.items())
+        return [line for line in lines if line]
 
 
-def _entry(run: Run) -> Entry:
-    count = run.result.count
-    return Entry(
-        user_id=run.user_id,
-        net_s=run.result.net_s,
-        accepted=count.accepted,
-        attempted=count.attempted,
-        rebuilt=count.rebuilt,
-        witnessed=bool(run.witnesses),
-        kind=run.result.kind,
-    )
+def boards_of(week: Week, *, light: bool = False) -> Boards:
+    """The boards that a week makes."""
+    return Boards({} if light else {kind: rank(week) for kind, rank in RANKINGS.items()}, together(week))
 
 
-async def public_lines(work: UnitOfWork, phrases: Phrases, live: LiveDrill, boards: Boards) -> list[str]:
-    """The boards as everybody may see them, a line each; those with nothing to show are left out."""
-    names = await names_of(work, live.room_id)
-    shown = {kind: boards.public(kind) for kind in BOARD_KINDS}
-    return [board_line(phrases, kind, rows, names) for kind, rows in shown.items() if rows]
+async def boards_for(work: UnitOfWork, live: LiveDrill) -> Boards:
+    """The boards of a posting: as they stand while it is open, as they were frozen once it is closed."""
+    if live.closed_at is None:
+        return boards_of(await week_of_posting(work, live), light=await is_light(work, live))
+    frozen = {kept.kind: kept.board for kept in await work.drills.frozen(live.id)}
+    house = frozen.get(HOUSE)
+    placed = {kind: board for kind in RANKINGS if isinstance(board := frozen.get(kind), Board)}
+    return Boards(placed, house if isinstance(house, Together) else Together(0, 0, 0))
+
+
+async def is_light(work: UnitOfWork, live: LiveDrill) -> bool:
+    """Whether this posting is of a light week, which has no board but the house's."""
+    kitchen = await work.kitchens.get(live.room_id)
+    return kitchen is not None and is_light_week(kitchen, live.week)
+
+
+async def freeze(work: UnitOfWork, live: LiveDrill, boards: Boards, now: datetime) -> None:
+    """Keep the boards as they stand, in the place of those kept before."""
+    for kind, board in boards.placed.items():
+        await work.drills.freeze(FrozenBoard(live_id=live.id, kind=kind, closed_at=now, board=board))
+    await work.drills.freeze(FrozenBoard(live_id=live.id, kind=HOUSE, closed_at=now, board=boards.together))
 
 
 async def names_of(work: UnitOfWork, room_id: str) -> dict[str, str]:
@@ -67,34 +71,26 @@ async def names_of(work: UnitOfWork, room_id: str) -> dict[str, str]:
     return {member.user_id: plain_name(member.name) for member in await work.kitchens.members(room_id)}
 
 
-async def show_board(said: Said, kind: str) -> None:
-    """Answer with the boards, or the one named; in private with the asker's own place too."""
-    if kind and kind not in BOARD_KINDS:
-        raise UserError("which-board")
-    live = (await drill_meant(said)).live
-    if live is None:
-        raise UserError("no-live-drill")
-    boards = boards_of(await said.work.runs.on_board(live.id))
-    names = await names_of(said.work, live.room_id)
-    lines: list[str] = []
-    figures: dict[str, Figure] = {}
-    for each in [kind] if kind else BOARD_KINDS:
-        if shown := boards.public(each):
-            lines.append(board_line(said.phrases, each, shown, names))
-            figures |= figures_of(each, shown)
-        own = [row for row in boards.rows[each] if row.figure.user_id == said.user_id]
-        if said.private and own:
-            lines.append(own_line(said.phrases, each, own[0]))
-    head = standing_head(said.phrases, live.drill.wording.name, live.week, _until(said, live))
-    await said.answer(
-        "\n".join([head, *(lines or [no_board_line(said.phrases, kind, closed=live.closed_at is not None)])]),
-        figures=figures,
-    )
+async def names_on_boards(work: UnitOfWork, room_id: str) -> dict[str, str]:
+    """What those are called who may be named on a public board; the others read as a cook on one closed before."""
+    members = await work.kitchens.members(room_id)
+    return {member.user_id: plain_name(member.name) for member in members if member.on_boards}
 
 
-def _until(said: Said, live: LiveDrill) -> str:
-    """Weekday and time at which the board closes; empty of a closed one."""
-    if live.closed_at:
-        return ""
-    closes = live.closes_at.astimezone(ZoneInfo(said.kitchen.zone))
-    return f"{weekday_text(said.phrases, closes.date())} {closes:%H:%M}"
+async def closing_lines(work: UnitOfWork, say: Phrases, live: LiveDrill, boards: Boards) -> list[str]:
+    """What a closed board came to, the house's line last."""
+    lines = boards.lines(say, await names_on_boards(work, live.room_id))
+    none = [] if lines else [say("light-no-board" if await is_light(work, live) else "closed-no-board")]
+    return [*lines, *none, house_line(say, boards.together)]
+
+
+async def go_off_boards(said: Said) -> None:
+    """Take the person off public boards; their history, and what they see of it in private, stay as they are."""
+    await said.work.kitchens.save_member(replace(said.member, on_boards=False))
+    await said.tell(said.phrases("boards-are-off"))
+
+
+async def go_on_boards(said: Said) -> None:
+    """Put the person on public boards again, from now on."""
+    await said.work.kitchens.save_member(replace(said.member, on_boards=True))
+    await said.tell(said.phrases("boards-are-on"))

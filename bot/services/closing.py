@@ -3,11 +3,10 @@
 from dataclasses import replace
 
 from bot.domain.kitchen_day import quiet_until
-from bot.replies.boards import BOARD_KINDS, figures_text
-from bot.services.boards import Boards, boards_of, public_lines
+from bot.services.boards import boards_for, closing_lines, freeze
 from bot.services.house import House
 from bot.services.ports.messages import Cause
-from bot.services.ports.records import FrozenBoard, LiveDrill
+from bot.services.ports.records import LiveDrill
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
 
@@ -15,12 +14,7 @@ from bot.services.speaker import Speaker
 async def close_board(house: House, work: UnitOfWork, live: LiveDrill) -> LiveDrill:
     """Freeze the boards as they stand."""
     now = house.clock()
-    boards = boards_of(await work.runs.on_board(live.id))
-    for kind in BOARD_KINDS:
-        rows = tuple(
-            (row.figure.user_id, row.place, figures_text(house.phrases, kind, row)) for row in boards.rows[kind]
-        )
-        await work.drills.freeze(FrozenBoard(live_id=live.id, kind=kind, closed_at=now, rows=rows))
+    await freeze(work, live, await boards_for(work, live), now)
     kitchen = await work.kitchens.get(live.room_id)
     if kitchen and kitchen.first_closing is None:
         await work.kitchens.save(replace(kitchen, first_closing=now))
@@ -33,16 +27,10 @@ async def announce_closing(house: House, work: UnitOfWork, live: LiveDrill) -> b
     now = house.clock()
     if kitchen is None or quiet_until(now, kitchen.zone, kitchen.quiet_from, kitchen.quiet_to):
         return False
-    boards = boards_of(await work.runs.on_board(live.id))
-    if boards.ran:
-        speaker = Speaker(work, Cause(event_id=f"close:{live.id}"))
-        await speaker.post(live.room_id, await _closing_text(house, work, live, boards))
+    ran = bool(await work.runs.on_board(live.id))
+    if ran:
+        head = house.phrases("closed", drill=live.drill.wording.name)
+        lines = await closing_lines(work, house.phrases, live, await boards_for(work, live))
+        await Speaker(work, Cause(event_id=f"close:{live.id}")).post(live.room_id, "\n".join([head, *lines]))
     await work.drills.save_live(replace(live, announced=True))
-    return boards.ran > 0
-
-
-async def _closing_text(house: House, work: UnitOfWork, live: LiveDrill, boards: Boards) -> str:
-    say = house.phrases
-    lines = await public_lines(work, say, live, boards) or [say("closed-no-board")]
-    head = say("closed", drill=live.drill.wording.name)
-    return "\n".join([head, *lines, say("closed-house", plates=boards.good_plates)])
+    return ran

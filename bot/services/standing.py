@@ -5,18 +5,19 @@ nothing else.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from bot.domain.bests import Judged, best_of, usual_difference_s
 from bot.domain.pace import clock_text
 from bot.replies.dates import week_text
-from bot.services.boards import boards_of, names_of, public_lines
+from bot.services.boards import boards_for, boards_of, closing_lines, freeze, is_light, names_of
 from bot.services.house import House
 from bot.services.ports.messages import Cause
 from bot.services.ports.records import LiveDrill, Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
+from bot.services.week import entries_of, week_of_posting
 
 Owner = tuple[str, int]
 """A person's id and a set-up's id: a best belongs to both."""
@@ -62,7 +63,7 @@ async def tell_changes(house: House, work: UnitOfWork, speaker: Speaker, earlier
             await _tell_best(house, work, speaker, owner, was, now)
     for live_id in dict.fromkeys(run.live_id for run in earlier if run.live_id):
         live = await work.drills.live(live_id)
-        if live and live.announced:
+        if live and live.closed_at:
             await _compare_closed(house, work, speaker, live, [run for run in earlier if run.live_id == live_id])
 
 
@@ -83,16 +84,19 @@ def _when_sent(run: Run) -> tuple[int, int]:
 async def _compare_closed(
     house: House, work: UnitOfWork, speaker: Speaker, live: LiveDrill, earlier: Sequence[Run]
 ) -> None:
-    runs = await work.runs.on_board(live.id)
-    was = await public_lines(work, house.phrases, live, boards_of(sorted(_before(runs, earlier), key=_when_sent)))
-    now = await public_lines(work, house.phrases, live, boards_of(runs))
-    if was == now:
+    """Let the frozen boards carry a change of their runs, and say so where they have been told."""
+    week, light = await week_of_posting(work, live), await is_light(work, live)
+    runs_before = sorted(_before(await work.runs.on_board(live.id), earlier), key=_when_sent)
+    now = boards_of(week, light=light)
+    if boards_of(replace(week, entries=entries_of(runs_before)), light=light) == now:
         return
-    board = "\n".join(now) or house.phrases("closed-no-board")
-    text = house.phrases(
-        "board-correction", drill=live.drill.wording.name, week=week_text(house.phrases, live.week), board=board
-    )
-    await speaker.notice(live.room_id, text, thread=live.root)
+    told = await closing_lines(work, house.phrases, live, await boards_for(work, live))
+    await freeze(work, live, now, live.closed_at or house.clock())
+    lines = await closing_lines(work, house.phrases, live, now)
+    if live.announced and lines != told:
+        of = {"drill": live.drill.wording.name, "week": week_text(house.phrases, live.week)}
+        text = house.phrases("board-correction", board="\n".join(lines), **of)
+        await speaker.notice(live.room_id, text, thread=live.root)
 
 
 async def _tell_best(

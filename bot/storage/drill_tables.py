@@ -3,6 +3,8 @@
 from sqlalchemy import Boolean, Column, Date, Float, ForeignKey, Index, Integer, Table, Text, UniqueConstraint
 
 from bot.domain.drill import Drill, SetUp, Spec, Wording
+from bot.domain.own_board import Together
+from bot.domain.places import Board
 from bot.domain.fairness.cells import Cell
 from bot.domain.fairness.fit import Fit
 from bot.domain.run import Result
@@ -83,7 +85,7 @@ frozen_boards = Table(
     Column("live_id", Integer, ForeignKey("live_drill.id"), primary_key=True),
     text_key("kind"),
     moment("closed_at"),
-    kept("rows", tuple[tuple[str, int, str], ...]),
+    kept("board", Board | Together),
 )
 
 runs = Table(

@@ -5,7 +5,7 @@ from typing import Any
 
 from sqlalchemy import Select, String, bindparam, cast, literal, select
 
-from bot.services.ports.records import FrozenBoard, LiveDrill
+from bot.services.ports.records import ClosedBoard, FrozenBoard, LiveDrill
 from bot.storage.repository import Repository, columns_of, values_of
 from bot.storage.tables import frozen_boards, live_drills, outbox
 
@@ -66,6 +66,17 @@ class Lives(Repository):
         """The boards kept at the closing of this posting, by kind."""
         kept = select(frozen_boards).where(frozen_boards.c.live_id == live_id).order_by(frozen_boards.c.kind)
         return [FrozenBoard(**row) for row in await self._all(kept)]
+
+    async def closed_boards(self, room_id: str, kind: str, since: str, before: str) -> list[ClosedBoard]:
+        """The frozen boards of this kind and room from one ISO week to the one before another, in order."""
+        week = live_drills.c.week
+        kept = (
+            select(live_drills.c.set_up_id, week, frozen_boards.c.board)
+            .join(live_drills, live_drills.c.id == frozen_boards.c.live_id)
+            .where(live_drills.c.room_id == room_id, frozen_boards.c.kind == kind, week >= since, week < before)
+            .order_by(week, live_drills.c.id)
+        )
+        return [ClosedBoard(**row) for row in await self._all(kept)]
 
     async def _newest_live(self, query: Select[Any]) -> LiveDrill | None:
         found = await self._lives(query.order_by(live_drills.c.id.desc()).limit(1))

@@ -69,6 +69,11 @@ class SqlRuns(Repository):
         """The person's kept runs on all set-ups of a spec, in the same order."""
         return await self._runs(runs.c.user_id == user_id, runs.c.spec_id == spec_id, _KEPT, order=_WHEN_RUN)
 
+    async def in_days(self, room_id: str, user_id: str, first: date, last: date) -> list[Run]:
+        """The person's kept runs in this kitchen on these kitchen days, in order of when they were run."""
+        theirs = (runs.c.room_id == room_id) & (runs.c.user_id == user_id)
+        return await self._runs(theirs, runs.c.kitchen_day.between(first, last), _KEPT, order=_WHEN_RUN)
+
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""
         return await self._runs(runs.c.live_id == live_id, _KEPT, order=(runs.c.user_id, runs.c.arrived, runs.c.line))

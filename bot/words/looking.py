@@ -1,6 +1,7 @@
-"""Words that show something to everyone: the card, the course, the boards and the words themselves."""
+"""Words that show something to everyone: the card, the course and the boards; and being on boards or off."""
 
-from bot.services import boards, showing
+from bot.errors import UserError
+from bot.services import boards, show_boards, showing
 from bot.services.said import Said
 from bot.words.registry import Word
 
@@ -14,7 +15,17 @@ async def _drills(said: Said, _: str) -> None:
 
 
 async def _board(said: Said, kind: str) -> None:
-    await boards.show_board(said, kind.casefold())
+    await show_boards.show_board(said, kind.casefold())
 
 
-WORDS = (Word("spec", _spec), Word("drills", _drills), Word("board", _board))
+async def _boards(said: Said, rest: str) -> None:
+    match rest.casefold():
+        case "off":
+            await boards.go_off_boards(said)
+        case "on":
+            await boards.go_on_boards(said)
+        case _:
+            raise UserError("boards-on-or-off")
+
+
+WORDS = (Word("spec", _spec), Word("drills", _drills), Word("board", _board), Word("boards", _boards, private=True))

@@ -1,8 +1,8 @@
-"""Wilson's interval against the worked examples of Newcombe."""
+"""Wilson's interval and that of a difference against the worked examples of Newcombe."""
 
 import pytest
 
-from bot.domain.boards import ONE_SIDED_95, wilson
+from bot.domain.shares import ONE_SIDED_95, difference, wilson
 
 TWO_SIDED_95 = 1.959963984540054
 """Standard normal quantile of 0.975 (any table: 1.96; recomputed)."""
@@ -46,3 +46,12 @@ def test_score_test_is_inverted() -> None:
         for share in wilson(successes, trials, ONE_SIDED_95):
             reach = ONE_SIDED_95 * (share * (1 - share) / trials) ** 0.5
             assert abs(successes / trials - share) == pytest.approx(reach, abs=1e-12)
+
+
+def test_newcombe_difference() -> None:
+    """56 of 70 less 48 of 80, by method 10, lies between 0.0524 and 0.3339 with 95 %.
+
+    Source: R. G. Newcombe, Statistics in Medicine 17 (1998), 873-890, method 10, first example (recomputed).
+    """
+    assert difference((56, 70), (48, 80), TWO_SIDED_95) == pytest.approx((0.0524314724, 0.3338726540), abs=1e-9)
+    assert difference((48, 80), (56, 70), TWO_SIDED_95) == pytest.approx((-0.3338726540, -0.0524314724), abs=1e-9)

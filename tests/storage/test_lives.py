@@ -3,6 +3,8 @@
 from dataclasses import replace
 from datetime import timedelta
 
+from bot.domain.own_board import Together
+from bot.domain.places import Board, Figure, Row
 from bot.services.ports.messages import Cause, EventRef
 from bot.services.ports.records import FrozenBoard, LiveDrill
 from bot.services.ports.world import UnitOfWork
@@ -75,12 +77,14 @@ async def test_postings_close_in_time_and_are_announced_once(storage: SqlStorage
 
 
 async def test_a_closed_board_stays_as_it_stood(storage: SqlStorage) -> None:
-    """Every kind comes back with its places and figures."""
+    """Every kind comes back with its places and figures, and one kept again stands in the place of the former."""
     async with storage.begin() as work:
         live = await post(work)
-        rows = ((NOOR, 1, "3:02"), (LIO, 1, "3:02"))
-        fast = FrozenBoard(live_id=live.id, kind="fast", closed_at=MONDAY, rows=rows)
+        rows = (Row(1, Figure(NOOR, 182, 2, 0.04)), Row(1, Figure(LIO, 182, 1, 0.04)))
+        fast = FrozenBoard(live_id=live.id, kind="fast", closed_at=MONDAY, board=Board(rows, shown=2))
+        house = replace(fast, kind="house", board=Together(compared=3, met=2, clean_plates=76))
+        await work.drills.freeze(replace(fast, board=Board(())))
+        await work.drills.freeze(house)
         await work.drills.freeze(fast)
-        await work.drills.freeze(replace(fast, kind="clean", rows=()))
-        assert await work.drills.frozen(live.id) == [replace(fast, kind="clean", rows=()), fast]
+        assert await work.drills.frozen(live.id) == [fast, house]
         assert await work.drills.frozen(live.id + 1) == []

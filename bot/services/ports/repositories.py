@@ -6,6 +6,7 @@ from typing import Protocol
 
 from bot.domain.drill import Drill
 from bot.services.ports.records import (
+    ClosedBoard,
     Draft,
     FrozenBoard,
     Kitchen,
@@ -147,6 +148,9 @@ class Drills(Protocol):
     async def frozen(self, live_id: int) -> list[FrozenBoard]:
         """The boards kept at the closing of this posting."""
 
+    async def closed_boards(self, room_id: str, kind: str, since: str, before: str) -> list[ClosedBoard]:
+        """The frozen boards of this kind and room from one ISO week to the one before another, in order."""
+
 
 class Schedules(Protocol):
     """Weekly postings and the slots already dealt with."""
@@ -190,6 +194,9 @@ class Runs(Protocol):
 
     async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
         """The person's kept runs on all set-ups of a spec, in the same order."""
+
+    async def in_days(self, room_id: str, user_id: str, first: date, last: date) -> list[Run]:
+        """The person's kept runs in this kitchen on these kitchen days, in order of when they were run."""
 
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""
