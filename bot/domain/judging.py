@@ -91,7 +91,8 @@ def kappa(table: Sequence[Sequence[int]]) -> float | None:
     A coefficient of agreement for nominal scales, Educational and Psychological Measurement 20, 1960.)
     """
     total = sum(map(sum, table))
-    rows, columns = [sum(row) for row in table], [sum(column) for column in zip(*table, strict=True)]
+    rows = [sum(row) for row in table]
+    columns: list[int] = [sum(column) for column in zip(*table, strict=True)]
     by_chance = sum(row * column for row, column in zip(rows, columns, strict=True))
     if by_chance == total * total:
         return None
