@@ -3,8 +3,11 @@
 import difflib
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from decimal import Decimal
 from typing import Literal
+
+from bot.domain.amounts import Amount, Keeping
 
 StandIn = Literal["firm", "soft", "gel", "thin", "thick", "leaf"]
 """The class of a component's stand-in: what it handles like, never its brand."""
@@ -17,7 +20,8 @@ class Technique:
     ``seconds`` is the standard time of one touch; ``tool`` and ``stand_in`` are what a step uses when it names none;
     ``pieces_a_reach`` is 2 where both hands set at once; ``others`` are further spellings that are understood;
     ``strains`` marks the techniques that tire the hand (three counted runs a day instead of five); ``cautions`` are
-    the keys of the warnings that go with it.
+    the keys of the warnings that go with it; ``amount`` is what one touch takes of its component, ``recovered`` the
+    share that comes back, where it is not that of the stand-in's class.
     """
 
     name: str
@@ -28,6 +32,8 @@ class Technique:
     others: tuple[str, ...] = ()
     strains: bool = False
     cautions: tuple[str, ...] = ()
+    amount: Amount = Amount()
+    recovered: Decimal | None = None
 
 
 @dataclass(frozen=True)
@@ -35,7 +41,9 @@ class Seconds:
     """The house's standard seconds: editable, and frozen with each quarter's boards.
 
     ``laying_out_s`` and ``clearing_s`` are before the first run of a practice and after the last; every plate of a run
-    is judged and reset. ``hands_off_s`` is what the call to wait adds to a pressure round.
+    is judged and reset. ``hands_off_s`` is what the call to wait adds to a pressure round. Of every component
+    ``spare_share`` is made on top, of pieces and plates at least ``fewest_spare``; ``stays_ml`` is what stays behind in
+    a tool (0 where nobody has measured it), ``keeping`` what becomes of each class of stand-in.
     """
 
     techniques: Mapping[str, Technique]
@@ -48,6 +56,10 @@ class Seconds:
     reset_plate_s: float = 20.0
     clearing_s: float = 300.0
     hands_off_s: float = 20.0
+    spare_share: Decimal = Decimal("0.1")
+    fewest_spare: int = 2
+    stays_ml: Mapping[str, Decimal] = field(default_factory=dict)
+    keeping: Mapping[StandIn, Keeping] = field(default_factory=dict)
 
 
 def find_technique(seconds: Seconds, words: str) -> Technique | None:

@@ -1,10 +1,13 @@
 """The standard seconds, read from ``seconds.toml``."""
 
 import tomllib
+from decimal import Decimal
 from importlib import resources
+from typing import Any
 
 from pydantic import BaseModel, Field
 
+from bot.domain.amounts import Amount, Keeping
 from bot.domain.techniques import Seconds, StandIn, Technique
 
 
@@ -20,6 +23,8 @@ class _Technique(BaseModel, extra="forbid"):
     strains: bool = False
     cautions: tuple[str, ...] = ()
     motion: str = ""
+    amount: Amount = Amount()
+    recovered: Decimal | None = Field(default=None, ge=0, le=1)
 
 
 class _Seconds(BaseModel, extra="forbid"):
@@ -34,6 +39,10 @@ class _Seconds(BaseModel, extra="forbid"):
     reset_plate_s: float = Field(gt=0)
     clearing_s: float = Field(ge=0)
     hands_off_s: float = Field(ge=0)
+    spare_share: Decimal = Field(ge=0)
+    fewest_spare: int = Field(ge=0)
+    stays_ml: dict[str, Decimal]
+    keeping: dict[StandIn, Keeping]
     techniques: tuple[_Technique, ...]
 
 
@@ -42,5 +51,10 @@ def load_seconds() -> Seconds:
     file = _Seconds.model_validate(
         tomllib.loads(resources.files(__package__).joinpath("seconds.toml").read_text("utf-8"))
     )
-    techniques = {row.name: Technique(**row.model_dump(exclude={"motion"})) for row in file.techniques}
-    return Seconds(techniques, **file.model_dump(exclude={"techniques"}))
+    techniques = {row.name: Technique(**_fields(row, but="motion")) for row in file.techniques}
+    return Seconds(techniques, **_fields(file, but="techniques"))
+
+
+def _fields(read: BaseModel, *, but: str) -> dict[str, Any]:
+    """What was read, by field, the values as they are."""
+    return {name: value for name, value in read if name != but}
