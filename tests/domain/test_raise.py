@@ -139,7 +139,7 @@ def test_a_second_row_of_waves_is_smaller_still() -> None:
 
 
 def test_both_hands_set_two_more_and_a_ring_stays_one() -> None:
-    """Lock gate: leaves come in pairs, 20 s more in 280, so a second pair is not asked for; there is no second ring to fill, press or lift."""
+    """Lock gate: leaves come in pairs, and there is no second ring to fill, press or lift."""
     pieces = [one.change for one in harder(LOCK_GATE, SECONDS) if isinstance(one.change, Pieces)]
     assert pieces == [Pieces(1, 4), Pieces(1, 5), Pieces(2, 5), Pieces(2, 6)]
 
