@@ -61,7 +61,7 @@ async def only_written_wrong(said: Said, question: Question) -> None:
     if known:
         raise UserError("is-another-drill", label=known.drill.label)
     await said.work.drills.correct(old.spec_id, put_right)
-    for run in await said.work.runs.correct_results(old.spec_id):
+    for run in await said.work.runs.of_spec(old.spec_id):
         published = await said.work.drills.get(run.set_up_id)
         if published:
             drill, was = published.drill, run.result

@@ -86,8 +86,8 @@ class SqlRuns(Repository):
         """How many kept runs the person has in this kitchen."""
         return int(await self._value(_HOW_MANY, room_id=room_id, user_id=user_id))
 
-    async def correct_results(self, spec_id: int) -> list[Run]:
-        """Kept runs of a spec, for working out again after a correction, in order of arrival."""
+    async def of_spec(self, spec_id: int) -> list[Run]:
+        """Everybody's kept runs on all set-ups of a spec, in order of arrival."""
         return await self._runs(runs.c.spec_id == spec_id, _KEPT, order=(runs.c.arrived, runs.c.line))
 
     async def raise_hand(self, event_id: str, witness: str, reaction_id: str) -> bool:

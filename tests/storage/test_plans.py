@@ -64,7 +64,7 @@ CALLS: dict[str, Call] = {
     "runs.on_board": lambda work: work.runs.on_board(1),
     "runs.count_day": lambda work: work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 23)),
     "runs.count": lambda work: work.runs.count(KITCHEN_ROOM, NOOR),
-    "runs.correct_results": lambda work: work.runs.correct_results(404),
+    "runs.of_spec": lambda work: work.runs.of_spec(404),
     "runs.raise_hand": lambda work: work.runs.raise_hand("$1", NOOR, "$hand"),
     "runs.witnessed_by": lambda work: work.runs.witnessed_by("$hand"),
     "runs.lower_hand": lambda work: work.runs.lower_hand("$hand"),

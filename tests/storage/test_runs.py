@@ -138,7 +138,7 @@ async def test_a_correction_gets_every_kept_run_of_the_spec(storage: SqlStorage)
             await bench.run(ran_at=MONDAY - timedelta(days=9)),
         ]
         await bench.run(status="void")
-        assert await work.runs.correct_results(bench.spec_id) == expected
+        assert await work.runs.of_spec(bench.spec_id) == expected
 
 
 async def test_a_raised_hand_witnesses_every_run_of_the_message(storage: SqlStorage) -> None:

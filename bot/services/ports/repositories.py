@@ -207,8 +207,8 @@ class Runs(Protocol):
     async def count(self, room_id: str, user_id: str) -> int:
         """How many kept runs the person has in this kitchen."""
 
-    async def correct_results(self, spec_id: int) -> list[Run]:
-        """Kept runs of a spec, for working out again after a correction."""
+    async def of_spec(self, spec_id: int) -> list[Run]:
+        """Everybody's kept runs on all set-ups of a spec, in order of arrival."""
 
     async def raise_hand(self, event_id: str, witness: str, reaction_id: str) -> bool:
         """Keep a witness of every run of a message; False if that hand was already up."""
