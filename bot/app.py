@@ -16,6 +16,7 @@ from bot.matrix.client import Account, Client
 from bot.matrix.messenger import RoomMessenger
 from bot.matrix.outbox import Sender
 from bot.matrix.pace import Pace
+from bot.matrix.secrecy import InTheClear, Secrecy
 from bot.matrix.sync import SyncLoop
 from bot.matrix.world import World
 from bot.replies.phrases import english
@@ -26,6 +27,7 @@ from bot.services.planner import Planner
 from bot.services.ports.messages import SendRefused, TryLater
 from bot.services.ports.records import Session
 from bot.services.ports.world import Clock
+from bot.services.unreadable import Unreadable
 from bot.settings import Secrets, Settings
 from bot.storage.storage import SqlStorage
 from bot.words import vocabulary
@@ -77,6 +79,7 @@ class Bot:
     inbox: InboxWorker
     sender: Sender
     planner: Planner
+    unreadable: Unreadable
 
     async def run(self) -> NoReturn:
         """Work until cancelled, or until something fails that only the operator can mend."""
@@ -88,15 +91,19 @@ class Bot:
     async def _tick(self) -> None:
         """Let the planner look once the bot knows what happened while it was away, and then at a steady beat."""
         await self.sync.caught_up.wait()
-        await self.planner.tick()
+        await self._beat()
         from bot.ticker import Ticker  # noqa: PLC0415 - a tenth of a second that the first answer need not wait for
 
-        ticker = Ticker(self.planner.tick)
+        ticker = Ticker(self._beat)
         ticker.start()
         try:
             await asyncio.Event().wait()
         finally:
             ticker.stop()
+
+    async def _beat(self) -> None:
+        await self.planner.tick()
+        await self.unreadable.tick()
 
 
 @asynccontextmanager
@@ -112,17 +119,42 @@ async def open_bot(
     storage = make_storage(settings.storage.url, clock)
     try:
         await storage.migrate()
-        client = await _signed_in(settings, secrets, storage, make_client)
+        client, device_id = await _signed_in(settings, secrets, storage, make_client)
         try:
-            yield _join(settings, storage, client, clock)
+            async with _secrecy(settings, secrets, client, device_id, clock) as secrecy:
+                yield _join(settings, storage, client, secrecy, clock)
         finally:
             await client.close()
     finally:
         await storage.close()
 
 
-async def _signed_in(settings: Settings, secrets: Secrets, storage: SqlStorage, make_client: MakeClient) -> Client:
-    """The client on the session of an earlier start, or on a new one, which is kept for life."""
+@asynccontextmanager
+async def _secrecy(
+    settings: Settings, secrets: Secrets, client: Client, device_id: str, clock: Clock
+) -> AsyncIterator[Secrecy]:
+    """Encryption for this device, or none where the settings say so."""
+    chosen = settings.encryption
+    if not chosen.enabled:
+        yield InTheClear()
+        return
+    from bot.matrix.crypto.encryption import Choices, open_encryption  # noqa: PLC0415 - only if it is wanted
+
+    choices = Choices(
+        directory=chosen.store,
+        key_file=chosen.key_file,
+        key=secrets.pickle_key.get_secret_value() if secrets.pickle_key else None,
+        withhold_from_unsigned=chosen.withhold_from_unsigned,
+        private_rooms=chosen.private_rooms,
+    )
+    async with open_encryption(client, device_id, choices, clock) as encryption:
+        yield encryption
+
+
+async def _signed_in(
+    settings: Settings, secrets: Secrets, storage: SqlStorage, make_client: MakeClient
+) -> tuple[Client, str]:
+    """The client on the session of an earlier start, or on a new one, and its device, which is kept for life."""
     user_id = settings.matrix.user
     async with storage.begin() as work:
         kept = await work.sessions.get(user_id)
@@ -143,7 +175,7 @@ async def _signed_in(settings: Settings, secrets: Secrets, storage: SqlStorage, 
     except BaseException:
         await client.close()
         raise
-    return client
+    return client, device_id
 
 
 async def _sign_in(client: Client, homeserver: str) -> str:
@@ -153,7 +185,7 @@ async def _sign_in(client: Client, homeserver: str) -> str:
         raise OperatorError(f"{homeserver} cannot be used now: {problem}", NO_HOMESERVER) from problem
 
 
-def _join(settings: Settings, storage: SqlStorage, client: Client, clock: Clock) -> Bot:
+def _join(settings: Settings, storage: SqlStorage, client: Client, secrecy: Secrecy, clock: Clock) -> Bot:
     house = build_house(
         clock=clock,
         bot_id=settings.matrix.user,
@@ -164,7 +196,7 @@ def _join(settings: Settings, storage: SqlStorage, client: Client, clock: Clock)
     world = World(clock, asyncio.sleep, SystemRandom().random)
     faults = Faults(house, storage)
     pace = Pace(world, rate_per_s=settings.matrix.messages_per_second, burst=settings.matrix.burst)
-    sender = Sender(storage, RoomMessenger(client, faults.report), world, pace, on_dead=faults.tell_dead)
+    sender = Sender(storage, RoomMessenger(client, faults.report, secrecy), world, pace, on_dead=faults.tell_dead)
     inbox = InboxWorker(storage, house, Interpreter(house, vocabulary()), wake_sender=sender.wake)
     sync = SyncLoop(
         client,
@@ -173,6 +205,8 @@ def _join(settings: Settings, storage: SqlStorage, client: Client, clock: Clock)
         allowed=settings.people.may_invite.__contains__,
         wake=inbox.wake,
         report=faults.report,
+        secrecy=secrecy,
     )
     planner = Planner(storage, house, wake_sender=sender.wake)
-    return Bot(storage, client, sync, inbox, sender, planner)
+    unreadable = Unreadable(storage, house, wake_sender=sender.wake)
+    return Bot(storage, client, sync, inbox, sender, planner, unreadable)

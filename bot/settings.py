@@ -33,6 +33,16 @@ class MatrixSettings(BaseModel, extra="forbid"):
     burst: int = Field(default=10, ge=1)
 
 
+class EncryptionSettings(BaseModel, extra="forbid"):
+    """Whether encrypted rooms are read and spoken in, where the crypto store and its key are, and who gets keys."""
+
+    enabled: bool = True
+    store: Path = Path("platepace.crypto")
+    key_file: Path = Path("platepace.key")
+    private_rooms: bool = True
+    withhold_from_unsigned: bool = False
+
+
 class StorageSettings(BaseModel, extra="forbid"):
     """Where everything is kept: a SQLite file by default, PostgreSQL by its URL."""
 
@@ -63,6 +73,7 @@ class Settings(BaseModel, extra="forbid"):
     """The whole file."""
 
     matrix: MatrixSettings
+    encryption: EncryptionSettings = EncryptionSettings()
     storage: StorageSettings = StorageSettings()
     people: PeopleSettings = PeopleSettings()
     kitchen: KitchenSettings = KitchenSettings()
@@ -70,10 +81,11 @@ class Settings(BaseModel, extra="forbid"):
 
 
 class Secrets(BaseModel):
-    """How the bot logs in: exactly one of the two."""
+    """How the bot logs in, by exactly one of the two; and the crypto store's key, where no file holds it."""
 
     password: SecretStr | None = None
     token: SecretStr | None = None
+    pickle_key: SecretStr | None = None
 
 
 def load_settings(path: Path) -> Settings:
@@ -89,7 +101,10 @@ def load_settings(path: Path) -> Settings:
 
 
 def load_secrets(settings: Settings, environment: Mapping[str, str] = os.environ) -> Secrets:
-    """Password or token, from ``PLATEPACE_PASSWORD`` or ``PLATEPACE_TOKEN`` or the files that the settings name."""
+    """Password or token, from ``PLATEPACE_PASSWORD`` or ``PLATEPACE_TOKEN`` or the files that the settings name.
+
+    And ``PLATEPACE_PICKLE_KEY``, if it is set.
+    """
     password = environment.get("PLATEPACE_PASSWORD") or _read_secret(settings.matrix.password_file)
     token = environment.get("PLATEPACE_TOKEN") or _read_secret(settings.matrix.token_file)
     if bool(password) == bool(token):
@@ -98,7 +113,13 @@ def load_secrets(settings: Settings, environment: Mapping[str, str] = os.environ
             f"give a password or a token for {settings.matrix.user}: {which}. Set PLATEPACE_PASSWORD or "
             "PLATEPACE_TOKEN, or name a file as matrix.password_file or matrix.token_file."
         )
-    return Secrets(password=SecretStr(password) if password else None, token=SecretStr(token) if token else None)
+    return Secrets(
+        password=_secret(password), token=_secret(token), pickle_key=_secret(environment.get("PLATEPACE_PICKLE_KEY"))
+    )
+
+
+def _secret(given: str | None) -> SecretStr | None:
+    return SecretStr(given) if given else None
 
 
 def _read_secret(path: Path | None) -> str | None:

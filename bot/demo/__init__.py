@@ -24,7 +24,15 @@ from bot.demo.week import play_week
 from bot.errors import NO_HOMESERVER, OperatorError
 from bot.homeserver import private_homeserver
 from bot.services.ports.messages import SendRefused, TryLater
-from bot.settings import KitchenSettings, MatrixSettings, PeopleSettings, Secrets, Settings, StorageSettings
+from bot.settings import (
+    EncryptionSettings,
+    KitchenSettings,
+    MatrixSettings,
+    PeopleSettings,
+    Secrets,
+    Settings,
+    StorageSettings,
+)
 
 BOT_NAME = "platepace"
 
@@ -80,6 +88,7 @@ def _settings(url: str, directory: Path, bot_id: str, cast: Cast) -> Settings:
     """What ``platepace run`` would read from a file: SQLite, the chef may invite, no waiting between messages."""
     return Settings(
         matrix=MatrixSettings(homeserver=url, user=bot_id, messages_per_second=100, burst=100),
+        encryption=EncryptionSettings(store=directory / "crypto", key_file=directory / "key"),
         storage=StorageSettings(url=f"sqlite+aiosqlite:///{directory / 'platepace.db'}"),
         people=PeopleSettings(may_invite=frozenset({cast.user_id(CAST[0])})),
         kitchen=KitchenSettings(zone=ZONE.key),

@@ -8,32 +8,14 @@ from typing import TypeVar
 from pydantic import BaseModel, ValidationError
 
 from bot.errors import OperatorError
-from bot.matrix.events import SPOKEN, STATE
+from bot.matrix.crypto.server import KeyServer
 from bot.matrix.faults import LoggedOut, Refused, SignedOut, TokenRefused
+from bot.matrix.filters import INVITATIONS, NEWS, PAST
 from bot.matrix.transport import Transport
 from bot.matrix.wire import News, Page, RawEvent, parsed
 from bot.services.ports.messages import TryLater
 
-_TIMELINE_LIMIT = 100
 _PAGE_LIMIT = 200
-_NOTHING: dict[str, object] = {"types": []}
-_PAST_FILTER: dict[str, object] = {"types": (*SPOKEN, *STATE)}
-_NEWS_FILTER: dict[str, object] = {
-    "presence": _NOTHING,
-    "account_data": _NOTHING,
-    "room": {
-        # Members are never loaded lazily: who is in the room, under which name and since when is what boards, turnout
-        # and rights are made of, and a lazy server leaves out whoever has said nothing yet.
-        "state": {"types": STATE, "lazy_load_members": False},
-        "timeline": {"types": (*SPOKEN, *STATE), "limit": _TIMELINE_LIMIT},
-        "ephemeral": _NOTHING,
-        "account_data": _NOTHING,
-    },
-}
-# A filter that names no room would leave out the invitations too (Synapse 1.163).
-_INVITATIONS_FILTER = _NEWS_FILTER | {
-    "room": dict.fromkeys(("state", "timeline", "ephemeral", "account_data"), _NOTHING)
-}
 
 _Model = TypeVar("_Model", bound=BaseModel)
 
@@ -67,6 +49,11 @@ class Client:
     def token(self) -> str:
         """The access token that the session goes on with."""
         return self._transport.token
+
+    @property
+    def keys(self) -> KeyServer:
+        """The requests about keys."""
+        return KeyServer(self._call, self.user_id, self._account.password)
 
     async def sign_in(self) -> str:
         """Sign in with the token or, where that is not good any more, the password; the device id to keep for life."""
@@ -113,7 +100,7 @@ class Client:
 
     async def sync(self, since: str | None, *, wait_s: float) -> News:
         """What is new since that token, waiting so long for something; without a token, how everything stands."""
-        query = {"filter": json.dumps(_NEWS_FILTER), "timeout": str(int(wait_s * 1000))}
+        query = {"filter": json.dumps(NEWS), "timeout": str(int(wait_s * 1000))}
         try:
             told = await self._call("GET", "v3/sync", query=query | ({"since": since} if since else {}), wait_s=wait_s)
         except Refused as problem:
@@ -122,11 +109,11 @@ class Client:
 
     async def invitations(self) -> News:
         """The invitations that are open, however old, and nothing else."""
-        query = {"filter": json.dumps(_INVITATIONS_FILTER), "timeout": "0"}
+        query = {"filter": json.dumps(INVITATIONS), "timeout": "0"}
         return _understood(News, await self._call("GET", "v3/sync", query=query))
 
     async def past(
-        self, room_id: str, start: str | None, end: str | None = None, *, only: Mapping[str, object] = _PAST_FILTER
+        self, room_id: str, start: str | None, end: str | None = None, *, only: Mapping[str, object] = PAST
     ) -> Page:
         """A page of what came before ``start`` (None: the newest), back to ``end``."""
         query = {"dir": "b", "limit": str(_PAGE_LIMIT), "filter": json.dumps(only)}

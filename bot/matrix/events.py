@@ -7,21 +7,21 @@ from typing import Literal, TypedDict
 
 from pydantic import ValidationError
 
-from bot.matrix.wire import Member, Mentions, RawEvent, Reacted, Redacted, Relation, Said, writable
-from bot.services.ports.events import Edit, Incoming, Membership, Message, Reaction, Redaction, RoomState
+from bot.matrix.wire import Encrypted, Member, Mentions, RawEvent, Reacted, Redacted, Relation, Said, writable
+from bot.services.ports.events import Edit, Incoming, Membership, Message, Reaction, Redaction, RoomState, Sealed
 
-SPOKEN = ("m.room.message", "m.reaction", "m.room.redaction")
+SPOKEN = ("m.room.message", "m.reaction", "m.room.redaction", "m.room.encrypted")
 """The types that the bot reads but never from itself."""
 
 _StateType = Literal["m.room.create", "m.room.power_levels", "m.room.name"]
 _KEPT_STATE: tuple[_StateType, ...] = ("m.room.create", "m.room.power_levels", "m.room.name")
-STATE = ("m.room.member", *_KEPT_STATE)
+STATE = ("m.room.member", "m.room.encryption", *_KEPT_STATE)
 """The types that say how a room is, whoever sent them."""
 
 _PICTURED = frozenset({"m.image", "m.video", "m.file"})
 _NAME_LENGTH = 255
 
-_Reader = Callable[[RawEvent, str], Incoming | None]
+_Reader = Callable[[RawEvent, str], Incoming | Sealed | None]
 
 
 class _Envelope(TypedDict):
@@ -31,8 +31,11 @@ class _Envelope(TypedDict):
     sent_at: datetime
 
 
-def read_event(raw: object, room_id: str, own_id: str) -> Incoming | None:
-    """What this event of the room means to the bot, whose own words and reactions (on any device) mean nothing."""
+def read_event(raw: object, room_id: str, own_id: str) -> Incoming | Sealed | None:
+    """What this event of the room means to the bot, whose own words and reactions (on any device) mean nothing.
+
+    What is encrypted stays sealed.
+    """
     try:
         event = RawEvent.model_validate(writable(raw))
         if event.type in SPOKEN and event.sender == own_id:
@@ -104,6 +107,11 @@ def _read_redaction(event: RawEvent, room_id: str) -> Redaction | None:
     return Redaction(**_envelope(event, room_id), target=target)
 
 
+def _read_sealed(event: RawEvent, room_id: str) -> Sealed | None:
+    session_id = Encrypted.model_validate(event.content).session_id
+    return Sealed(**_envelope(event, room_id), session_id=session_id, raw=event.model_dump(exclude_none=True))
+
+
 def _read_membership(event: RawEvent, room_id: str) -> Membership | None:
     if event.state_key is None:
         return None
@@ -128,6 +136,7 @@ _READERS: Mapping[str, _Reader] = {
     "m.room.message": _read_message,
     "m.reaction": _read_reaction,
     "m.room.redaction": _read_redaction,
+    "m.room.encrypted": _read_sealed,
     "m.room.member": _read_membership,
     **dict.fromkeys(_KEPT_STATE, _read_state),
 }

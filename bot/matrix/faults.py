@@ -15,6 +15,7 @@ from bot.services.ports.messages import SendRefused, TryLater
 Report = Callable[[OperatorError], Awaitable[None]]
 """Tells whoever runs the bot of something that only they can mend."""
 
+_UNPROVEN = 401
 _TOO_LARGE = 413
 _FINAL = frozenset({400, 403, 404, 405, 409, _TOO_LARGE})
 _LONGEST_WISH_S = 3600.0
@@ -41,6 +42,14 @@ class TokenRefused(TryLater):
     """The server does not take the sync token that it gave."""
 
 
+class Unproven(TryLater):
+    """The server wants the password once more before it does this; ``session`` is its name for the asking."""
+
+    def __init__(self, problem: str, session: str) -> None:
+        super().__init__(problem)
+        self.session = session
+
+
 class LoggedOut(OperatorError):  # noqa: N818 - it is the state that the bot is in
     """There is no way to sign in again: the process has to end."""
 
@@ -56,6 +65,8 @@ def fault(status: int, headers: Mapping[str, str], told: Mapping[str, object]) -
     """
     errcode = str(told.get("errcode", ""))
     problem = f"{status} {errcode} {str(told.get('error', ''))[:200]}".strip()
+    if status == _UNPROVEN and "flows" in told:
+        return Unproven(problem, str(told.get("session", "")))
     if errcode in {"M_UNKNOWN_TOKEN", "M_MISSING_TOKEN"}:
         return SignedOut(problem)
     if errcode in {"M_USER_LOCKED", "M_USER_SUSPENDED"}:

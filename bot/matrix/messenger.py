@@ -8,6 +8,7 @@ from bot.errors import OperatorError
 from bot.matrix.compose import TXN, compose_message, compose_reaction
 from bot.matrix.faults import Refused, Report
 from bot.matrix.private_rooms import Rooms, find_room, open_room
+from bot.matrix.secrecy import InTheClear, Secrecy
 from bot.matrix.wire import Page, RawEvent, Reacted, parsed
 from bot.services.ports.messages import Outgoing, Waiting
 
@@ -38,9 +39,10 @@ class Homeserver(Rooms, Protocol):
 class RoomMessenger:
     """Sends to Matrix rooms; ``report`` hears once of each room where the bot may not pin or thread."""
 
-    def __init__(self, homeserver: Homeserver, report: Report) -> None:
+    def __init__(self, homeserver: Homeserver, report: Report, secrecy: Secrecy | None = None) -> None:
         self._homeserver = homeserver
         self._report = report
+        self._secrecy = secrecy or InTheClear()
         self._reported: set[str] = set()
 
     async def send(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
@@ -59,8 +61,9 @@ class RoomMessenger:
         return await self._say(waiting, room_id, replace(note, thread=None))
 
     async def _say(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
-        content = compose_message(note, waiting.txn_id)
-        return await self._homeserver.send(room_id, "m.room.message", content, waiting.txn_id)
+        plain = compose_message(note, waiting.txn_id)
+        event_type, content = await self._secrecy.seal(room_id, "m.room.message", plain)
+        return await self._homeserver.send(room_id, event_type, content, waiting.txn_id)
 
     async def _react(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
         content = compose_reaction(note, waiting.txn_id)
@@ -103,7 +106,7 @@ class RoomMessenger:
         """The event id of this row if it is already in the room; a pin is not looked for, for pinning twice is once."""
         if waiting.note.style == "pin":
             return None
-        only = {"senders": [self._homeserver.user_id], "types": ["m.room.message", "m.reaction"]}
+        only = {"senders": [self._homeserver.user_id], "types": ["m.room.message", "m.room.encrypted", "m.reaction"]}
         start: str | None = None
         while True:
             page = await self._homeserver.past(room_id, start, only=only)
@@ -122,7 +125,7 @@ class RoomMessenger:
     async def open_private(self, user_id: str, *, look_first: bool) -> str:
         """Open a room of two; with ``look_first`` an earlier one, made but never noted, is found and used."""
         found = await find_room(self._homeserver, user_id) if look_first else None
-        return found or await open_room(self._homeserver, user_id)
+        return found or await open_room(self._homeserver, user_id, encrypted=await self._secrecy.suits(user_id))
 
 
 def _all_before_first_try(own: list[RawEvent], waiting: Waiting) -> bool:

@@ -9,6 +9,9 @@ MARK = "platepace.private_with"
 """In a room's create event, which nobody can change later: whose private room it is."""
 
 
+_ENCRYPTION = {"type": "m.room.encryption", "state_key": "", "content": {"algorithm": "m.megolm.v1.aes-sha2"}}
+
+
 class Rooms(Protocol):
     """What opening a room takes of the homeserver."""
 
@@ -29,7 +32,7 @@ class Rooms(Protocol):
         """The content of a state event; None if there is none."""
 
 
-async def open_room(rooms: Rooms, user_id: str) -> str:
+async def open_room(rooms: Rooms, user_id: str, *, encrypted: bool) -> str:
     """A new room of two: the person is invited to it, and reads on accepting what was said there before."""
     return await rooms.create_room(
         {
@@ -38,6 +41,7 @@ async def open_room(rooms: Rooms, user_id: str) -> str:
             "invite": [user_id],
             "creation_content": {MARK: user_id},
         }
+        | ({"initial_state": [_ENCRYPTION]} if encrypted else {})
     )
 
 

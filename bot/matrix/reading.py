@@ -8,12 +8,12 @@ from datetime import datetime
 from bot.matrix.events import arrives, read_event
 from bot.matrix.private_rooms import MARK
 from bot.matrix.wire import News, Stripped, writable
-from bot.services.ports.events import Incoming, Membership, RoomState
+from bot.services.ports.events import Incoming, Membership, RoomState, Sealed
 
 
 def read_room(
     room_id: str, own_id: str, *, stream: Sequence[object], state: Sequence[object] = (), state_at: int = 0
-) -> list[Incoming]:
+) -> list[Incoming | Sealed]:
     """The events of a room in order: what was said since the bot last came in, and all that says how the room is.
 
     ``state`` is how the room was before the event of the stream at ``state_at``. What was said before the bot came in
@@ -51,7 +51,7 @@ def _stripped(raw: object) -> Stripped | None:
     return None
 
 
-def _with_private_marked(events: list[Incoming], own_id: str) -> list[Incoming]:
+def _with_private_marked(events: list[Incoming | Sealed], own_id: str) -> list[Incoming | Sealed]:
     """The same events; of a private room that the bot made, its own joining says that it is meant for two."""
     if not any(isinstance(event, RoomState) and MARK in event.content and event.sender == own_id for event in events):
         return events

@@ -9,13 +9,15 @@ from collections.abc import Sequence
 from typing import NoReturn, Protocol
 
 from bot.errors import OperatorError
+from bot.matrix.envelopes import Envelopes
 from bot.matrix.faults import Report, SignedOut, TokenRefused
 from bot.matrix.gap import Gaps, Past
 from bot.matrix.invitations import Allowed, Invitations
 from bot.matrix.reading import read_invitations, read_room
+from bot.matrix.secrecy import InTheClear, Secrecy
 from bot.matrix.wire import News, RoomNews
 from bot.matrix.world import World
-from bot.services.ports.events import Incoming
+from bot.services.ports.events import Incoming, Sealed
 from bot.services.ports.messages import TryLater
 from bot.services.ports.world import Storage, Wake
 
@@ -52,13 +54,23 @@ class SyncLoop:
     """
 
     def __init__(
-        self, homeserver: Homeserver, storage: Storage, world: World, *, allowed: Allowed, wake: Wake, report: Report
+        self,
+        homeserver: Homeserver,
+        storage: Storage,
+        world: World,
+        *,
+        allowed: Allowed,
+        wake: Wake,
+        report: Report,
+        secrecy: Secrecy | None = None,
     ) -> None:
         self._homeserver = homeserver
         self._storage = storage
         self._own_id = homeserver.user_id
         self._world = world
         self._wake = wake
+        self._secrecy = secrecy or InTheClear()
+        self._envelopes = Envelopes(self._secrecy, self._own_id)
         self._gaps = Gaps(homeserver, report)
         self._invitations = Invitations(homeserver.join, allowed, world.rest, report)
         self._invitations_looked_up = False
@@ -109,16 +121,20 @@ class SyncLoop:
         since = self._since = self._since or await self._kept_token()
         wait_s = _WAIT_S if self.caught_up.is_set() else 0.0
         news = await self._homeserver.sync(None if self._token_is_dead() else since, wait_s=wait_s)
+        # Keys first: what they open may come with them, and what they opened once they do not open again.
+        self._envelopes.keys_came |= self._secrecy.receive(news)
         rooms = [*news.rooms.join.items(), *news.rooms.leave.items()]
         events = [event for room_id, room in rooms for event in await self._read(room_id, room, since)]
         await self._keep(events, news.next_batch, news)
         self._since = news.next_batch
+        self._envelopes.keys_came = False
         self._refusals = 0
         self.caught_up.set()
         if since and not self._invitations_looked_up:
             # One that came before the bot was last stopped is in no later sync.
             await self._keep([], None, await self._homeserver.invitations())
             self._invitations_looked_up = True
+        await self._secrecy.tend()
 
     async def _kept_token(self) -> str | None:
         async with self._storage.begin() as work:
@@ -127,14 +143,16 @@ class SyncLoop:
     def _token_is_dead(self) -> bool:
         return self._refusals >= _REFUSALS_BEFORE_A_NEW_TOKEN
 
-    async def _read(self, room_id: str, news: RoomNews, since: str | None) -> list[Incoming]:
+    async def _read(self, room_id: str, news: RoomNews, since: str | None) -> list[Incoming | Sealed]:
         whole = [*news.state.events, *news.timeline.events]
+        self._secrecy.look_at(room_id, whole)
         if since is None:
             return read_room(room_id, self._own_id, stream=[], state=whole)
         if self._token_is_dead():
             stream = await self._gaps.since_known(room_id, news, self._known)
             return read_room(room_id, self._own_id, stream=stream, state=whole, state_at=len(stream))
         earlier = await self._gaps.before(room_id, news, since)
+        self._secrecy.look_at(room_id, earlier)
         stream = [*earlier, *news.timeline.events]
         return read_room(room_id, self._own_id, stream=stream, state=news.state.events, state_at=len(earlier))
 
@@ -142,11 +160,12 @@ class SyncLoop:
         async with self._storage.begin() as work:
             return await work.inbox.known(event_ids)
 
-    async def _keep(self, events: Sequence[Incoming], token: str | None, news: News) -> None:
+    async def _keep(self, events: Sequence[Incoming | Sealed], token: str | None, news: News) -> None:
         """Store the events with the token and the invitations, and only then act on them."""
         invited = read_invitations(news, self._own_id, self._world.clock())
         async with self._storage.begin() as work:
-            new = await work.inbox.take(self._own_id, [*events, *invited], token)
+            readable = await self._envelopes.open(work, events)
+            new = await work.inbox.take(self._own_id, [*readable, *invited], token)
         if new:
             self._wake()
         for invitation in invited:

@@ -39,7 +39,7 @@ class Timeline(_Wire):
 
 
 class Events(_Wire):
-    """Some state events."""
+    """Some state events, or messages to the bot's device."""
 
     events: list[object] = []
 
@@ -65,11 +65,22 @@ class Rooms(_Wire):
     invite: dict[str, Invited] = {}
 
 
+class DeviceLists(_Wire):
+    """Whose devices have changed, and whose the server will tell of no more."""
+
+    changed: list[str] = []
+    left: list[str] = []
+
+
 class News(_Wire):
-    """The answer to a sync."""
+    """The answer to a sync; of the bot's own keys it says how many are left."""
 
     next_batch: str
     rooms: Rooms = Rooms()
+    to_device: Events = Events()
+    device_lists: DeviceLists = DeviceLists()
+    device_one_time_keys_count: dict[str, int] | None = None
+    device_unused_fallback_key_types: list[str] | None = None
 
 
 class Page(_Wire):
@@ -126,6 +137,15 @@ class Said(_Wire):
     relates_to: Relation = Field(default=Relation(), alias="m.relates_to")
     new_content: dict[str, object] | None = Field(default=None, alias="m.new_content")
     mentions: object = Field(default=None, alias="m.mentions")
+
+
+class Encrypted(_Wire):
+    """The content of an encrypted event, as far as it is needed for opening it; the device may go unnamed."""
+
+    algorithm: Literal["m.megolm.v1.aes-sha2"]
+    ciphertext: str
+    session_id: Id
+    device_id: Id | None = None
 
 
 class Mentions(_Wire):

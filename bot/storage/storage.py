@@ -8,7 +8,7 @@ from datetime import timedelta
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.services.ports.fitting import Fits
-from bot.services.ports.pipeline import Inbox, Outbox, Sessions
+from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
 from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
 from bot.services.ports.world import Clock, UnitOfWork
 from bot.storage.drills import SqlDrills
@@ -21,6 +21,7 @@ from bot.storage.questions import SqlQuestions
 from bot.storage.runs import SqlRuns
 from bot.storage.schedules import SqlSchedules
 from bot.storage.schema import bring_up_to_date
+from bot.storage.sealed import SqlSealedEvents
 from bot.storage.sessions import SqlSessions
 
 
@@ -55,6 +56,7 @@ class SqlUnitOfWork:
     def __init__(self, connection: AsyncConnection, clock: Clock, lease: timedelta) -> None:
         self.sessions: Sessions = SqlSessions(connection)
         self.inbox: Inbox = SqlInbox(connection, clock)
+        self.sealed: SealedEvents = SqlSealedEvents(connection, clock)
         self.outbox: Outbox = SqlOutbox(connection, lease)
         self.kitchens: Kitchens = SqlKitchens(connection)
         self.drills: Drills = SqlDrills(connection)

@@ -28,6 +28,7 @@ from bot.storage.room_tables import (
     private_rooms,
     room_states,
     schedules,
+    sealed_events,
     sessions,
     sync_tokens,
 )
@@ -51,6 +52,7 @@ __all__ = [
     "room_states",
     "runs",
     "schedules",
+    "sealed_events",
     "sessions",
     "set_ups",
     "specs",

@@ -58,6 +58,9 @@ user = "{user_id}"
 password_file = "{directory / "password"}"
 messages_per_second = 1000
 burst = 1000
+[encryption]
+store = "{directory / "crypto"}"
+key_file = "{directory / "key"}"
 [storage]
 url = "{database_url(directory)}"
 [people]

@@ -43,6 +43,9 @@ user = "{self.user_id}"
 password_file = "{self.directory / "password"}"
 messages_per_second = 1000
 burst = 1000
+[encryption]
+store = "{self.directory / "crypto"}"
+key_file = "{self.directory / "key"}"
 [storage]
 url = "{database_url or self.url}"
 [people]

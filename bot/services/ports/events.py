@@ -97,6 +97,18 @@ class RoomState:
     kind: Literal["state"] = "state"
 
 
+@dataclass(frozen=True, kw_only=True)
+class Sealed:
+    """Something said that a key, named by ``session_id``, is needed to read; ``raw`` is the event as it came."""
+
+    event_id: str
+    room_id: str
+    sender: str
+    sent_at: datetime
+    session_id: str
+    raw: dict[str, object] = field(repr=False)
+
+
 Incoming = Message | Edit | Reaction | Redaction | Membership | RoomState
 
 

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import Protocol
 
-from bot.services.ports.events import Incoming, Received
+from bot.services.ports.events import Incoming, Received, Sealed
 from bot.services.ports.messages import Cause, EventRef, Outgoing, Waiting
 from bot.services.ports.records import Session
 
@@ -45,6 +45,28 @@ class Inbox(Protocol):
 
     async def bury(self, seq: int) -> None:
         """Mark as dead, so that it blocks no other; its content is erased."""
+
+
+class SealedEvents(Protocol):
+    """What was said and cannot be read yet, in stream order."""
+
+    async def keep(self, events: Sequence[Sealed]) -> None:
+        """Keep the new ones of these events until their key comes."""
+
+    async def waiting(self) -> list[Sealed]:
+        """Everything that waits for its key."""
+
+    async def drop(self, event_ids: Sequence[str]) -> None:
+        """Forget these: they have been opened, or deleted by who sent them."""
+
+    async def untold(self, before: datetime) -> list[Sealed]:
+        """The first event of each key that has been missing since before then and of which nobody has been told."""
+
+    async def mark_told(self, session_id: str) -> None:
+        """Note that people have been told of what is sealed with this key."""
+
+    async def lapse(self, before: datetime) -> None:
+        """Forget what was kept before then."""
 
 
 class Outbox(Protocol):

@@ -7,7 +7,7 @@ from typing import Protocol
 
 from bot.services.ports.fitting import Fits
 from bot.services.ports.messages import Outgoing, Waiting
-from bot.services.ports.pipeline import Inbox, Outbox, Sessions
+from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
 from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
 
 Clock = Callable[[], datetime]
@@ -19,6 +19,7 @@ class UnitOfWork(Protocol):
 
     sessions: Sessions
     inbox: Inbox
+    sealed: SealedEvents
     outbox: Outbox
     kitchens: Kitchens
     drills: Drills

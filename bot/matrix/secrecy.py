@@ -1,0 +1,65 @@
+"""What the sync loop and the messenger ask of encryption, and the bot without any."""
+
+from collections.abc import Mapping, Sequence
+from typing import Protocol
+
+from bot.matrix.wire import News
+from bot.services.ports.events import Sealed
+
+
+class Secrecy(Protocol):
+    """Opens what comes in encrypted and seals what goes out."""
+
+    def receive(self, news: News) -> bool:
+        """Take in what a sync says of keys and devices; whether it brought the key of a room."""
+
+    def look_at(self, room_id: str, events: Sequence[object]) -> None:
+        """Take note of what these events say of the room."""
+
+    def unseal(self, event: Sealed) -> object | None:
+        """The event as it was before it was encrypted; None where the key is missing."""
+
+    def miss(self, event: Sealed) -> None:
+        """Have the missing key asked for."""
+
+    async def tend(self) -> None:
+        """Make the requests that have fallen due; one that fails is made again the next time."""
+
+    async def seal(
+        self, room_id: str, event_type: str, content: Mapping[str, object]
+    ) -> tuple[str, Mapping[str, object]]:
+        """Type and content as they are to be sent to this room."""
+
+    async def suits(self, user_id: str) -> bool:
+        """Whether a room of two with this person is to be encrypted."""
+
+
+class InTheClear:
+    """No encryption: sealed events are nobody's business, and everything goes out as it is."""
+
+    def receive(self, news: News) -> bool:
+        """Keys mean nothing here."""
+        return False
+
+    def look_at(self, room_id: str, events: Sequence[object]) -> None:
+        """Every room is alike."""
+
+    def unseal(self, event: Sealed) -> object | None:
+        """Nothing, at once, so that no key is waited for."""
+        return {}
+
+    def miss(self, event: Sealed) -> None:
+        """There is nobody to ask."""
+
+    async def tend(self) -> None:
+        """There is nothing to tend."""
+
+    async def seal(
+        self, room_id: str, event_type: str, content: Mapping[str, object]
+    ) -> tuple[str, Mapping[str, object]]:
+        """As they are."""
+        return event_type, content
+
+    async def suits(self, user_id: str) -> bool:
+        """Never."""
+        return False
