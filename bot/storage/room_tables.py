@@ -119,6 +119,7 @@ members = Table(
     Column("counted_since", Moment),
     text("role"),
     flag("on_boards"),
+    kept("ready", tuple[int, ...]),
 )
 Index(None, members.c.user_id)
 

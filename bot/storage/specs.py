@@ -60,6 +60,11 @@ class Specs(Repository):
             return await self._add_set_up(spec_id, drill, now, seeded=seeded)
         return known if seeded else await self._publish_again(known, drill, now)
 
+    async def reword(self, known: PublishedDrill, wording: Wording, now: datetime) -> PublishedDrill:
+        """Store the next revision of how a set-up is told; it was published when it was."""
+        await self._word(known.set_up_id, replace(wording, revision=known.drill.wording.revision + 1), now)
+        return await self._stored(known.set_up_id)
+
     async def correct(self, spec_id: int, drill: Drill) -> None:
         """Replace the spec's identity after the chef said that it was only written wrong."""
         right = {"spec": drill.spec, "fingerprint": spec_fingerprint(drill.spec)}
@@ -126,7 +131,7 @@ class Specs(Repository):
 
     async def _publish_again(self, known: PublishedDrill, drill: Drill, now: datetime) -> PublishedDrill:
         if what_changed(known.drill, drill) != "nothing":
-            await self._word(known.set_up_id, replace(drill.wording, revision=known.drill.wording.revision + 1), now)
+            await self.reword(known, drill.wording, now)
         anew = {"published_at": now, "seeded": False, "retired": False}
         await self._do(update(set_ups).where(set_ups.c.id == known.set_up_id).values(anew))
         return await self._stored(known.set_up_id)

@@ -35,7 +35,7 @@ def _rooms() -> None:
             *_texts("name", "state"),
             _maybe("consent"),
             _maybe_moment("counted_since"),
-            *_texts("role"),
+            *_texts("role", "ready"),
             *_flags("on_boards"),
         ),
     )
@@ -160,8 +160,8 @@ def _runs() -> None:
     _index("question", "user_id", "lapses_at")
     op.create_table(
         "fit",
-        *(_key("whose"), _key("quarter"), *_texts("mark", "cells", "seconds", "rows"), *_moments("fitted_at")),
-        *(_maybe("fit"), _maybe_moment("closed_at")),
+        *(_key("whose"), _key("quarter"), *_texts("mark", "cells", "seconds"), *_moments("fitted_at")),
+        *(_maybe("fit"), _maybe("board"), _maybe_moment("closed_at")),
     )
 
 

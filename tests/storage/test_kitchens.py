@@ -43,8 +43,8 @@ async def test_a_person_is_in_the_kitchens_that_they_have_joined(storage: SqlSto
 
 
 async def test_members_stay_known_after_they_leave(storage: SqlStorage) -> None:
-    """A person's state, consent and first counted moment are replaced by the newest."""
-    counted = a_member(consent="in", counted_since=MONDAY)
+    """A person's state, consent, first counted moment and what they are ready for are replaced by the newest."""
+    counted = a_member(consent="in", counted_since=MONDAY, ready=(1, 12))
     gone = replace(counted, state="leave")
     async with storage.begin() as work:
         await work.kitchens.save_member(a_member(user_id=LIO, name="Lio"))

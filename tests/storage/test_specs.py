@@ -126,6 +126,18 @@ async def test_a_label_finds_its_drill(storage: SqlStorage) -> None:
         assert await work.drills.find(UPPER_LOCK, "1") is None
 
 
+async def test_a_reworded_set_up_keeps_its_turn(storage: SqlStorage) -> None:
+    """Another target is the next revision of the wording; the newest drill is still the one published last."""
+    async with storage.begin() as work:
+        first = await publish(work, a_drill())
+        newest = await publish(work, with_pieces(2), 10)
+        aimed = await work.drills.reword(first, replace(first.drill.wording, target_s=140), MONDAY)
+        assert (aimed.drill.wording.target_s, aimed.drill.wording.revision) == (140, 2)
+        assert aimed == await work.drills.get(first.set_up_id)
+        assert replace(aimed, drill=first.drill) == first
+        assert await work.drills.newest(KITCHEN_ROOM) == newest
+
+
 async def test_a_retired_set_up_leaves_the_list_and_keeps_its_history(storage: SqlStorage) -> None:
     """Not listed, not the newest, not what its number alone means; found by letter and id; back when republished."""
     async with storage.begin() as work:

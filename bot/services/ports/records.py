@@ -46,7 +46,8 @@ Role = Literal["chef", "sous", "cook", "commis", "trainee", "judge"]
 class Member:
     """A person in a kitchen's room; ``consent`` is what they said to being counted in, None until they say.
 
-    Public boards show only those who are ``on_boards``.
+    Public boards show only those who are ``on_boards``; ``ready`` are the set-ups that they said they are ready to
+    have made harder.
     """
 
     room_id: str
@@ -57,6 +58,7 @@ class Member:
     counted_since: datetime | None = None
     role: Role = "cook"
     on_boards: bool = True
+    ready: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, kw_only=True)

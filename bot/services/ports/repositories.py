@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Protocol
 
-from bot.domain.drill import Drill
+from bot.domain.drill import Drill, Wording
 from bot.services.ports.records import (
     ClosedBoard,
     Draft,
@@ -81,6 +81,9 @@ class Drills(Protocol):
         A changed wording of a known set-up becomes its next revision. ``only_set_up`` of what is returned is true to
         the store.
         """
+
+    async def reword(self, known: PublishedDrill, wording: Wording, now: datetime) -> PublishedDrill:
+        """Store the next revision of how a set-up is told; it was published when it was."""
 
     async def correct(self, spec_id: int, drill: Drill) -> None:
         """Replace the spec's identity after the chef said that it was only written wrong."""
