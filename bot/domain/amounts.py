@@ -35,6 +35,9 @@ class Amount:
         return replace(self, mm=(width_mm, height * width_mm / width))
 
 
+A_PIECE = Amount()
+
+
 @dataclass(frozen=True)
 class Keeping:
     """What becomes of a stand-in of one class after a run.

@@ -1,6 +1,6 @@
 """Standard time: what the work of a spec in a set-up should take a steady, competent cook."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from bot.domain.drill import SetUp, Spec
@@ -87,7 +87,7 @@ def _built_s(spec: Spec, set_up: SetUp, seconds: Seconds, share: int) -> float:
         return _plate_by_plate_s(spec, set_up, seconds, share)
     if set_up.working == "waves":
         return _waves_s(spec, set_up, seconds, share)
-    return _batch_s(spec, set_up, seconds, share) + seconds.start_stop_s
+    return wave_s(spec, set_up, seconds, share) + seconds.start_stop_s
 
 
 def levelled_touches(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int | None = None) -> float:
@@ -105,10 +105,17 @@ def change_percent(old_standard_s: float, new_standard_s: float) -> float:
     return 100 * (new_standard_s - old_standard_s) / old_standard_s
 
 
-def _batch_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:
+def wave_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:
     """So many plates component by component, without start and stop."""
     changes = tool_changes(spec) * seconds.tool_change_s
     return plates * touch_s(spec, seconds) + changes + passes(spec) * walk_s(set_up, seconds, plates)
+
+
+def step_start_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int, step: int) -> float:
+    """When the step of this place, from 0, begins in a wave of so many plates: its tool is in the hand."""
+    before, up_to = (replace(spec, steps=spec.steps[:end]) for end in (step, step + 1))
+    change = (tool_changes(up_to) - tool_changes(before)) * seconds.tool_change_s
+    return wave_s(before, set_up, seconds, plates) + change
 
 
 def _turn_s(spec: Spec, seconds: Seconds) -> float:
@@ -124,5 +131,5 @@ def _plate_by_plate_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) 
 
 def _waves_s(spec: Spec, set_up: SetUp, seconds: Seconds, plates: int) -> float:
     sizes = [min(set_up.wave, plates - first) for first in range(0, plates, set_up.wave)]
-    built = sum(_batch_s(spec, set_up, seconds, size) for size in sizes)
+    built = sum(wave_s(spec, set_up, seconds, size) for size in sizes)
     return built + max(len(sizes) - 1, 0) * _turn_s(spec, seconds) + seconds.start_stop_s

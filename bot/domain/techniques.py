@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Literal
 
-from bot.domain.amounts import Amount, Keeping
+from bot.domain.amounts import A_PIECE, Amount, Keeping
 
 StandIn = Literal["firm", "soft", "gel", "thin", "thick", "leaf"]
 """The class of a component's stand-in: what it handles like, never its brand."""
@@ -32,7 +32,7 @@ class Technique:
     others: tuple[str, ...] = ()
     strains: bool = False
     cautions: tuple[str, ...] = ()
-    amount: Amount = Amount()
+    amount: Amount = A_PIECE
     recovered: Decimal | None = None
 
 

@@ -7,7 +7,7 @@ from typing import Any
 
 from pydantic import BaseModel, Field
 
-from bot.domain.amounts import Amount, Keeping
+from bot.domain.amounts import A_PIECE, Amount, Keeping
 from bot.domain.techniques import Seconds, StandIn, Technique
 
 
@@ -23,7 +23,7 @@ class _Technique(BaseModel, extra="forbid"):
     strains: bool = False
     cautions: tuple[str, ...] = ()
     motion: str = ""
-    amount: Amount = Amount()
+    amount: Amount = A_PIECE
     recovered: Decimal | None = Field(default=None, ge=0, le=1)
 
 
