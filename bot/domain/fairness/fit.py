@@ -32,21 +32,13 @@ class CookEffect(NamedTuple):
 
 
 class SetUpEffect(NamedTuple):
-    """One set-up: ``effect`` is ln(fitted / computed standard), partially pooled towards 0, ``se`` its standard error."""
+    """One set-up: ``effect`` is ln(fitted / computed standard), pooled towards 0, ``se`` its standard error."""
 
     set_up: int
     runs: int
     group: int
     effect: float
     se: float
-
-
-class PairEffect(NamedTuple):
-    """What one cook's runs on one set-up differ by, in ln, beyond cook and set-up."""
-
-    cook: str
-    set_up: int
-    effect: float
 
 
 class Band(NamedTuple):
@@ -61,13 +53,16 @@ class Band(NamedTuple):
 class Fit:
     """A fitted quarter. All effects and standard deviations are in ln(net / computed standard): 0.10 is about 10 %.
 
-    ``level`` is the fitted value of the crew on the set-ups at week 0 and everybody's first run; ``trend`` its change
-    a week; ``learning`` its change for each unit of ln(own run number) (-0.07: twice the runs, 5 % less time).
-    ``sd_cook``, ``sd_set_up``, ``sd_pair`` and ``sd_noise`` are the standard deviations of cooks, of set-ups about
-    their computed standard, of cooks on set-ups beyond both, and of one run. ``criterion`` is the REML criterion
-    (minus twice the restricted log-likelihood). ``mid_week`` is the mean week of the runs, at which paces are read.
-    ``pace_covariances`` are the prediction error covariances of the cooks' paces, ``set_up_covariances`` of the
-    set-ups' effects: lower triangles with the diagonal, row by row, in the order of ``cooks`` and ``set_ups``.
+    ``level`` is the fitted value of the crew on the set-ups at ``mid_week`` and ``mid_practice``, the means over the
+    runs of the week and of ln(own run number), and ``level_se`` its standard error. ``trend`` is its change a week,
+    ``learning`` its change for each unit of ln(own run number) (-0.07: twice the runs, 5 % less time). ``sd_cook``,
+    ``sd_set_up``, ``sd_pair`` and ``sd_noise`` are the standard deviations of cooks, of set-ups about their computed
+    standard, of cooks on set-ups beyond both, and of one run. ``criterion`` is the REML criterion (minus twice the
+    restricted log-likelihood).
+
+    ``pairs`` has a row for each of ``cooks`` and in it a number for each of ``set_ups``: what the cook's runs there
+    differ by, beyond cook and set-up (0 without runs). ``pace_covariances`` are the prediction error covariances of the
+    cooks' paces, in the order of ``cooks``.
     """
 
     level: float
@@ -80,11 +75,11 @@ class Fit:
     sd_noise: float
     criterion: float
     mid_week: float
+    mid_practice: float
     cooks: tuple[CookEffect, ...]
     set_ups: tuple[SetUpEffect, ...]
-    pairs: tuple[PairEffect, ...]
-    pace_covariances: tuple[float, ...]
-    set_up_covariances: tuple[float, ...]
+    pairs: tuple[tuple[float, ...], ...]
+    pace_covariances: tuple[tuple[float, ...], ...]
 
     def expected(self, cook: str, set_up: int, week: float, nth: int | None = None) -> float | None:
         """Fitted ln(net / computed standard) of a cook's ``nth`` run of the quarter, by default the next.
@@ -96,18 +91,18 @@ class Fit:
         if own is None:
             return None
         practice = log(own.runs + 1 if nth is None else nth)
-        ratio = self.level + self.trend * week + self.learning * practice + own.effect
+        ratio = self._ratio(own, week, practice)
         found = self._set_up(set_up)
         if found is None or found.group != own.group:
             return ratio
-        return ratio + found.effect + self._pairs.get((cook, set_up), 0.0)
+        return ratio + found.effect + self.pairs[self._cook_places[cook]][self._set_up_places[set_up]]
 
     def pace(self, cook: str) -> float | None:
         """Fitted ln(net / standard) over the quarter's set-ups, in its middle, at the cook's own mean practice."""
         own = self._cook(cook)
         if own is None:
             return None
-        return self.level + self.trend * self.mid_week + self.learning * own.practice + own.effect
+        return self._ratio(own, self.mid_week, own.practice)
 
     def levelled_s(self, cook: str, z: float = 1.28) -> Band | None:
         """A cook's fitted seconds a levelled touch over the quarter's set-ups, with a band of ``z`` standard errors."""
@@ -115,7 +110,7 @@ class Fit:
         if pace is None:
             return None
         at = self._cook_places[cook]
-        return _band(LEVELLED_TOUCH_S, pace, z * sqrt(_entry(self.pace_covariances, at, at)))
+        return _band(LEVELLED_TOUCH_S, pace, z * sqrt(self.pace_covariances[at][at]))
 
     def difficulty(self, set_up: int, z: float = 1.28) -> Band | None:
         """A set-up's difficulty as a factor on its computed standard time, with a band of ``z`` standard errors."""
@@ -126,14 +121,8 @@ class Fit:
         """The standard error of the difference of two cooks' paces; None if they are not comparable."""
         if not self.comparable(a, b):
             return None
-        return _difference_se(self.pace_covariances, self._cook_places[a], self._cook_places[b])
-
-    def set_up_difference_se(self, a: int, b: int) -> float | None:
-        """The standard error of the difference of two set-ups' effects; None if they are not comparable."""
-        one, other = self._set_up(a), self._set_up(b)
-        if one is None or other is None or one.group != other.group:
-            return None
-        return _difference_se(self.set_up_covariances, self._set_up_places[a], self._set_up_places[b])
+        of, one, other = self.pace_covariances, self._cook_places[a], self._cook_places[b]
+        return sqrt(max(of[one][one] + of[other][other] - 2 * of[one][other], 0.0))
 
     def comparable(self, a: str, b: str) -> bool:
         """Whether two cooks are in the same connected group: they share a set-up, directly or by way of others."""
@@ -153,11 +142,14 @@ class Fit:
             | {
                 "cooks": tuple(CookEffect(*row) for row in kept["cooks"]),
                 "set_ups": tuple(SetUpEffect(*row) for row in kept["set_ups"]),
-                "pairs": tuple(PairEffect(*row) for row in kept["pairs"]),
-                "pace_covariances": tuple(kept["pace_covariances"]),
-                "set_up_covariances": tuple(kept["set_up_covariances"]),
+                "pairs": tuple(map(tuple, kept["pairs"])),
+                "pace_covariances": tuple(map(tuple, kept["pace_covariances"])),
             }
         )
+
+    def _ratio(self, own: CookEffect, week: float, practice: float) -> float:
+        drift = self.trend * (week - self.mid_week) + self.learning * (practice - self.mid_practice)
+        return self.level + drift + own.effect
 
     def _cook(self, cook: str) -> CookEffect | None:
         at = self._cook_places.get(cook)
@@ -175,20 +167,6 @@ class Fit:
     def _set_up_places(self) -> dict[int, int]:
         return {found.set_up: at for at, found in enumerate(self.set_ups)}
 
-    @cached_property
-    def _pairs(self) -> dict[tuple[str, int], float]:
-        return {(found.cook, found.set_up): found.effect for found in self.pairs}
-
 
 def _band(unit: float, log_factor: float, reach: float) -> Band:
     return Band(*(unit * exp(log_factor + by) for by in (0.0, -reach, reach)))
-
-
-def _entry(triangle: tuple[float, ...], row: int, column: int) -> float:
-    row, column = max(row, column), min(row, column)
-    return triangle[row * (row + 1) // 2 + column]
-
-
-def _difference_se(triangle: tuple[float, ...], a: int, b: int) -> float:
-    variance = _entry(triangle, a, a) + _entry(triangle, b, b) - 2 * _entry(triangle, a, b)
-    return sqrt(max(variance, 0.0))
