@@ -1,31 +1,87 @@
 """The trend of one's own first runs on a drill, told in private."""
 
-from bot.domain.pace import clock_text
-from bot.domain.progress import DayRun, trend_of
+from collections.abc import Sequence
+
+from bot.domain.drill import Drill
+from bot.domain.first_runs import DayRun
+from bot.domain.kitchen_day import kitchen_day
+from bot.domain.splits import SplitRun, slowest_step
+from bot.domain.standard_time import standard_s
+from bot.domain.trend import Trend, trend_of
 from bot.errors import UserError
-from bot.services.meant import own_drill
-from bot.services.ports.records import Run
+from bot.replies.trend import figures_of_trend, level_question, trend_lines
+from bot.services.meant import Meant, own_drill
+from bot.services.ports.messages import Cause
+from bot.services.ports.records import PublishedDrill, Run
 from bot.services.said import Said
+from bot.services.speaker import Speaker
+
+SetUps = dict[int, PublishedDrill]
+"""Set-ups of one spec by stored id."""
 
 
 async def tell_trend(said: Said, label: str) -> None:
-    """The first run of each day on the drill named or last run, with its median; nothing is called progress yet."""
+    """Whether the first run of each day on the drill named or last run grows faster, and what to expect of the next."""
     meant = await own_drill(said, label)
-    runs = await said.work.runs.on_set_up(said.user_id, meant.set_up_id)
-    trend = trend_of(_day_run(run) for run in runs if not run.over_limit)
-    if trend.median_s is None:
+    runs, set_ups = await _runs_to_compare(said, meant)
+    trend = trend_of(_day_run(said, meant, run, set_ups[run.set_up_id]) for run in runs)
+    if not trend.last.timed:
         raise UserError("no-trend")
-    say, name = said.phrases, meant.drill.wording.name
-    shown = ", ".join(clock_text(run.net_s) + ("*" if run.short else "") for run in trend.runs)
-    lines = [say("trend-runs", drill=name, runs=shown), say("trend-median", median=clock_text(trend.median_s))]
-    if any(run.short for run in trend.runs):
-        lines.append(say("trend-short"))
-    if not trend.enough:
-        lines.insert(0, say("trend-few", count=len(trend.runs), needed=trend.needed))
-    figures = {f"run.{nth}.net_s": run.net_s for nth, run in enumerate(trend.runs, 1)}
-    await said.tell("\n".join(lines), {**figures, "median_s": trend.median_s, "needed": trend.needed})
+    name = meant.drill.wording.name
+    lines = trend_lines(said.phrases, name, trend, _standards_s(said, meant, set_ups), _slowest(said, meant, runs))
+    await said.tell("\n".join(lines), figures_of_trend(trend))
+    if trend.level:
+        await _ask_about_level(said, name, trend)
 
 
-def _day_run(run: Run) -> DayRun:
-    count = run.result.count
-    return DayRun(run.kitchen_day, run.result.net_s, count.attempted, count.plates, run.result.kind)
+async def _runs_to_compare(said: Said, meant: Meant) -> tuple[list[Run], SetUps]:
+    """The person's runs on the spec, and the set-ups that may stand beside the one asked about.
+
+    Other plates and another working order are levelled; a pair's run and a pressure round are never compared with one
+    that is none.
+    """
+    runs = [run for run in await said.work.runs.on_spec(said.user_id, meant.spec_id) if not run.over_limit]
+    known = [await said.work.drills.get(set_up_id) for set_up_id in dict.fromkeys(run.set_up_id for run in runs)]
+    set_ups = {drill.set_up_id: drill for drill in known if drill and _alike(drill, meant)}
+    return [run for run in runs if run.set_up_id in set_ups], set_ups
+
+
+def _alike(published: PublishedDrill, meant: Meant) -> bool:
+    there, here = published.drill.set_up, meant.drill.set_up
+    return (there.cooks, there.pressure) == (here.cooks, here.pressure)
+
+
+def _day_run(said: Said, meant: Meant, run: Run, ran_on: PublishedDrill) -> DayRun:
+    result, elsewhere = run.result, run.set_up_id != meant.set_up_id
+    onto = _standard_s(said, meant.drill) / _standard_s(said, ran_on.drill) if elsewhere else 1.0
+    return DayRun(
+        run.kitchen_day, result.net_s, result.count, result.kind, ran_on.drill.letter if elsewhere else "", onto
+    )
+
+
+def _standards_s(said: Said, meant: Meant, set_ups: SetUps) -> dict[str, float]:
+    """The standard time by letter, of the set-up asked about under none."""
+    there = {drill.drill.letter: _standard_s(said, drill.drill) for drill in set_ups.values()}
+    return {**there, "": _standard_s(said, meant.drill)}
+
+
+def _standard_s(said: Said, drill: Drill) -> float:
+    return standard_s(drill.spec, drill.set_up, said.house.seconds)
+
+
+def _slowest(said: Said, meant: Meant, runs: Sequence[Run]) -> str:
+    """The component of the step that costs most beside standard in every of the last runs with splits, if any does."""
+    split = [
+        SplitRun(run.splits_s, run.result.count.attempted)
+        for run in runs
+        if run.splits_s and run.set_up_id == meant.set_up_id
+    ]
+    step = slowest_step(meant.drill.spec, meant.drill.set_up, said.house.seconds, split)
+    return step.component if step else ""
+
+
+async def _ask_about_level(said: Said, drill: str, trend: Trend) -> None:
+    """Ask what to change, at most once a kitchen day."""
+    today = kitchen_day(said.now, said.kitchen.zone, said.kitchen.day_turn)
+    once_a_day = Speaker(said.work, Cause(event_id=f"level:{said.user_id}:{today}"))
+    await once_a_day.tell(said.user_id, level_question(said.phrases, drill, trend), figures_of_trend(trend))
