@@ -12,7 +12,7 @@ from bot.library.seconds import load_seconds
 
 
 class _StandIn(BaseModel, extra="forbid"):
-    """What a component is practised with: ``what`` it is, how it handles, and what is known of its label."""
+    """What a component is practised with: ``what`` it is, how it handles, and what to look for on its label."""
 
     handles: StandIn = Field(alias="class")
     what: str

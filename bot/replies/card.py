@@ -52,13 +52,15 @@ def step_lines(say: Phrases, spec: Spec, seconds: Seconds) -> list[str]:
 
 def safety_lines(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     """The allergens by label, the cautions that fit, and last of all the local rules."""
-    *cautions, local_rules = cautions_for(drill.spec, seconds)
-    fitting = [*drill.wording.cautions, *(say(f"caution-{key}") for key in cautions)]
+    told = [
+        say(f"caution-{key}", what=", ".join(components))
+        for key, components in cautions_for(drill.spec, seconds).items()
+    ]
     return [
-        *_labels_lines(say, drill.spec),
+        *labels_lines(say, drill.spec),
         say("card-take-care"),
-        *(say("card-caution", caution=caution) for caution in fitting),
-        say(f"caution-{local_rules}"),
+        *(say("card-caution", caution=caution) for caution in (*drill.wording.cautions, *told[:-1])),
+        told[-1],
     ]
 
 
@@ -131,10 +133,10 @@ def _kind_of_place(step: Step) -> str:
     return "hours" if step.at[0].isdecimal() else "words"
 
 
-def _labels_lines(say: Phrases, spec: Spec) -> list[str]:
-    """One line of labels; none where nothing is put on the plate."""
+def labels_lines(say: Phrases, spec: Spec) -> list[str]:
+    """One line of labels to read, with what is known to stand on them; none where nothing is put on the plate."""
     labels = [
-        say("card-label", component=component, label=", ".join(read) or say("label-unread"))
+        say("card-label", component=component, label=", ".join(read)) if read else component
         for component, read in labels_of(spec)
     ]
-    return [say("card-labels", labels="; ".join(labels))] if labels else []
+    return [say("card-labels", labels=", ".join(labels))] if labels else []

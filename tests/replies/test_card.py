@@ -34,7 +34,7 @@ def test_posted_card_is_complete(drill: Drill) -> None:
     assert lines[0].startswith(f"{drill.wording.name} (drill {drill.label}), {drill.set_up.plates} plates, ")
     assert lines[-1] == LOCAL_RULES
     plates = drill.set_up.plates
-    beginnings = ("Good when: ", "Opening ", "Send the clock and the good plates, like `", "No stand-in is free of ")
+    beginnings = ("Good when: ", "Opening ", "Send the clock and the good plates, like `", "Read each label, ")
     assert [sum(line.startswith(beginning) for line in lines) for beginning in beginnings] == [1, 1, 1, 1]
     assert any(line.endswith(f"Standard {line.rsplit(' ', 1)[1]}") and " touches a plate, " in line for line in lines)
     assert any(f"{plates}/{plates}`" in line for line in lines)
@@ -60,3 +60,17 @@ def test_draft_card_says_what_it_does_to_bests() -> None:
         "Against drill 6: +11.7 % work.",
     ]
     assert new[-3] == "A new drill, with bests and boards of its own."
+
+
+def test_cautions_name_only_what_the_drill_uses() -> None:
+    """Rope coil has neither beans nor puree and hears of neither; its oil, noodles and triangle are named."""
+    card = posted_card(SAY, ROPE_COIL, SECONDS)
+    assert "bean" not in card
+    assert "puree" not in card
+    for line in (
+        "Read each label, “may contain” too: noodle (wheat), triangle, oil.",
+        '- A slip on the floor: oil, and water. One lane, one direction; "stop" stops the clock.',
+        "- Cooked, chilled fast, 5 degrees or below, binned the same day: noodle.",
+        "- Counted out and in: triangle.",
+    ):
+        assert line in card.split("\n")
