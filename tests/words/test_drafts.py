@@ -35,7 +35,7 @@ async def test_published_and_posted(chat: Chat) -> None:
     ]
     (card,) = await chat.say("ime", "!post now")
     assert card.startswith("Night tide (drill 12), 8 plates, 2 rows.")
-    assert "By label: courgette, label not read yet; tea jus, label not read yet." in card
+    assert "Read each label, “may contain” too: courgette, tea jus." in card
     assert card.endswith("Local food-safety, employment and safety rules, and your chef, come first.")
 
 
