@@ -4,16 +4,20 @@ A line of hands: each pair takes a run of neighbouring steps and keeps its tools
 the next. The first plate takes all its touches; after it one plate leaves for every largest share. Plating only.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 from math import inf
+from statistics import median
 
 from bot.domain.drill import Spec
 from bot.domain.techniques import Seconds
 
 MOST_HANDS = 20
 """As many as find room at one pass (common practice, no source)."""
+
+FEWEST_PEOPLE = 5
+"""Below this a median would tell of somebody."""
 
 Shares = tuple[float, ...]
 """What every step takes of one plate, in standard seconds."""
@@ -110,10 +114,25 @@ def plan_pickup(spec: Spec, seconds: Seconds, plates: int, limit_s: int) -> Pick
     line = _fewest(shares_s, plates, limit_s)
     if line:
         return Pickup(line, narrowest)
-    lines = (share_out(shares_s, plates, hands) for hands in range(1, len(shares_s) + 1))
-    line = next(line for line in lines if line.largest_s == shares_s[narrowest])
+    line = _quickest(shares_s, plates, len(shares_s))
     divided = _fewest(shares_s, plates, limit_s, divide=True)
     return Pickup(line, narrowest, divided, _with_fewer(spec, seconds, plates, limit_s, narrowest))
+
+
+def plan_with(spec: Spec, seconds: Seconds, plates: int, hands: int) -> Line:
+    """The quickest line of at most so many hands, who may share a step; no more hands than quicken it."""
+    return _quickest(shares_of(spec, seconds), plates, hands, divide=True)
+
+
+def own_ratio(ratios: Iterable[Sequence[float]]) -> float | None:
+    """How long a kitchen takes for an hour of standard time: the median of its people's medians; None of too few."""
+    own = [median(each) for each in ratios if each]
+    return median(own) if len(own) >= FEWEST_PEOPLE else None
+
+
+def _quickest(shares_s: Shares, plates: int, hands: int, *, divide: bool = False) -> Line:
+    lines = (share_out(shares_s, plates, many, divide=divide) for many in range(1, hands + 1))
+    return min(lines, key=lambda line: line.largest_s)
 
 
 def _openings(shares_s: Shares, first: int, left: int, divide: bool) -> Iterator[Station]:

@@ -1,5 +1,6 @@
 """Showing a drill's card and the list of drills."""
 
+from bot.domain.drill import NOT_CALLED
 from bot.domain.pace import clock_text
 from bot.domain.standard_time import standard_s, touches
 from bot.errors import UserError
@@ -15,8 +16,9 @@ async def show_card(said: Said, label: str) -> None:
 
 
 async def list_drills(said: Said) -> None:
-    """Answer with every drill of the kitchen, a line each."""
-    every = [p.drill for p in await said.work.drills.every(said.kitchen.room_id) if not p.retired]
+    """Answer with every drill of the kitchen, a line each; what call sheets made of one is left out."""
+    published = await said.work.drills.every(said.kitchen.room_id)
+    every = [p.drill for p in published if not p.retired and p.drill.set_up.called == NOT_CALLED]
     if not every:
         raise UserError("drills-none")
     lines = [

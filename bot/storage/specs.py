@@ -10,7 +10,7 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, RowMapping, func, select, update
 
-from bot.domain.drill import Drill, Wording
+from bot.domain.drill import NOT_CALLED, Drill, Wording
 from bot.domain.identity import set_up_fingerprint, spec_fingerprint, what_changed
 from bot.services.ports.records import PublishedDrill
 from bot.storage.repository import Repository
@@ -74,14 +74,15 @@ class Specs(Repository):
             await self._do(update(set_ups).where(set_ups.c.id == row["id"]).values(fingerprint=mark))
 
     async def find(self, room_id: str, label: str) -> PublishedDrill | None:
-        """By label: ``6`` (its newest set-up) or ``6B``, in either case."""
+        """By label: ``6`` (its newest set-up without a call sheet) or ``6B``, in either case."""
         read = _LABEL.fullmatch(label.strip())
         if read is None:
             return None
         named = [specs.c.room_id == room_id, specs.c.number == int(read[1])]
         if read[2]:
             named.append(set_ups.c.letter == read[2].upper())
-        return await self._first(*named, order=_NEWEST)
+        found = await self._published(*named, order=_NEWEST)
+        return next((one for one in found if read[2] or one.drill.set_up.called == NOT_CALLED), None)
 
     async def by_fingerprint(self, room_id: str, fingerprint: str) -> PublishedDrill | None:
         """The first set-up of the spec with this fingerprint."""
@@ -155,8 +156,10 @@ class Specs(Repository):
         row = await self._one(_PUBLISHED.where(*which).order_by(*order).limit(1))
         return _published_drill(row) if row else None
 
-    async def _published(self, *which: ColumnElement[bool]) -> list[PublishedDrill]:
-        return [_published_drill(row) for row in await self._all(_PUBLISHED.where(*which).order_by(*_BY_LABEL))]
+    async def _published(
+        self, *which: ColumnElement[bool], order: tuple[ColumnElement[Any], ...] = _BY_LABEL
+    ) -> list[PublishedDrill]:
+        return [_published_drill(row) for row in await self._all(_PUBLISHED.where(*which).order_by(*order))]
 
 
 def _letters() -> Iterator[str]:

@@ -1,10 +1,12 @@
 """The chat vocabulary: every word that the bot understands, declared once."""
 
-from bot.words import drafts, looking, results, roles, scheduling
+from bot.words import at_the_pass, drafts, looking, results, roles, scheduling
 from bot.words.helping import help_words
 from bot.words.registry import Vocabulary
 
 
 def vocabulary() -> Vocabulary:
     """All words, a line a family."""
-    return help_words((*results.WORDS, *looking.WORDS, *drafts.WORDS, *scheduling.WORDS, *roles.WORDS))
+    return help_words(
+        (*results.WORDS, *looking.WORDS, *drafts.WORDS, *scheduling.WORDS, *roles.WORDS, *at_the_pass.WORDS)
+    )
