@@ -3,10 +3,11 @@
 from sqlalchemy import Boolean, Column, Date, Float, ForeignKey, Index, Integer, Table, Text, UniqueConstraint
 
 from bot.domain.drill import Drill, SetUp, Spec, Wording
-from bot.domain.own_board import Together
-from bot.domain.places import Board
 from bot.domain.fairness.cells import Cell
 from bot.domain.fairness.fit import Fit
+from bot.domain.fairness.ranking import QuarterBoard
+from bot.domain.own_board import Together
+from bot.domain.places import Board
 from bot.domain.run import Result
 from bot.domain.techniques import Seconds
 from bot.services.ports.records import Held
@@ -162,5 +163,5 @@ fits = Table(
     kept("cells", tuple[Cell, ...]),
     kept("seconds", Seconds),
     Column("closed_at", Moment),
-    kept("rows", tuple[tuple[str, int, str], ...]),
+    Column("board", Kept(QuarterBoard)),
 )

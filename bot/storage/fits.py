@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Any
 
-from sqlalchemy import Float, Row, Select, bindparam, case, cast, exists, func, select
+from sqlalchemy import Float, bindparam, case, cast, exists, func, select
 
 from bot.domain.fairness.cells import Cell
 from bot.domain.quarter import quarter_days
@@ -70,7 +70,8 @@ class SqlFits(Repository):
 
     async def mark_of_runs(self, rooms: Sequence[str], quarter: str) -> str:
         """What changes whenever the compared runs of these rooms in the quarter do."""
-        many, ratios, days = (await self._rows(_MARK, rooms, quarter))[0]
+        found = await self._all(_MARK, **_within(rooms, quarter))
+        many, ratios, days = found[0].values()
         return f"{many} {ratios or 0.0:.9f} {days or 0}"
 
     async def gather(self, rooms: Sequence[str], quarter: str, since_day: int = 0) -> list[Gathered]:
@@ -78,10 +79,15 @@ class SqlFits(Repository):
 
         A cook's runs are numbered over all the rooms, and over the whole quarter whatever day is given.
         """
-        rows = await self._rows(_SUMS, rooms, quarter, since=since_day)
-        return [Gathered(row[0], Cell(*row[1:-3]), *row[-3:]) for row in rows]
+        rows = await self._all(_SUMS, **_within(rooms, quarter), since=since_day)
+        return [_gathered(*row.values()) for row in rows]
 
-    async def _rows(self, query: Select[Any], rooms: Sequence[str], quarter: str, **more: int) -> Sequence[Row[Any]]:
-        first, last = (day.toordinal() for day in quarter_days(quarter))
-        values = {"rooms": list(rooms), "first": first, "last": last, **more}
-        return (await self._connection.execute(query, values)).all()
+
+def _within(rooms: Sequence[str], quarter: str) -> dict[str, Any]:
+    first, last = quarter_days(quarter)
+    return {"rooms": list(rooms), "first": first.toordinal(), "last": last.toordinal()}
+
+
+def _gathered(room_id: str, *sums: Any) -> Gathered:
+    """A row of the sums, in the order of the records' fields."""
+    return Gathered(room_id, Cell(*sums[:-3]), *sums[-3:])

@@ -7,6 +7,7 @@ from typing import NamedTuple, Protocol
 
 from bot.domain.fairness.cells import Cell
 from bot.domain.fairness.fit import Fit
+from bot.domain.fairness.ranking import QuarterBoard
 from bot.domain.techniques import Seconds
 
 
@@ -37,7 +38,7 @@ class FittedQuarter:
 
     ``whose`` is the kitchen's room, or ``group:`` and the name of a group. ``mark`` tells whether its runs have
     changed since. ``seconds`` are the standard seconds used. Once ``closed_at`` is set nothing of it changes again;
-    ``rows`` is then the board as it closed: (user id, place, figures as shown), the best first.
+    ``board`` is then the board as it closed, None where the computed standard stood.
     """
 
     whose: str
@@ -48,7 +49,7 @@ class FittedQuarter:
     cells: tuple[Cell, ...]
     seconds: Seconds
     closed_at: datetime | None = None
-    rows: tuple[tuple[str, int, str], ...] = ()
+    board: QuarterBoard | None = None
 
 
 class Fits(Protocol):
