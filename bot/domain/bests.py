@@ -1,4 +1,4 @@
-"""Personal bests on one set-up: first marks, bests and matches, and how far a cook's runs usually lie apart."""
+"""Personal bests on one set-up: first marks and bests, and how far a cook's runs usually lie apart."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -35,51 +35,15 @@ class Best:
     is_first_mark: bool
 
 
-@dataclass(frozen=True)
-class FirstMark:
-    """The run is the first on the set-up that bests are measured from."""
-
-
-@dataclass(frozen=True)
-class NewBest:
-    """The run is a best, by so many whole seconds."""
-
-    by_s: int
-
-
-@dataclass(frozen=True)
-class Matched:
-    """The run equals the best to the second."""
-
-
-Outcome = FirstMark | NewBest | Matched | None
-"""What a run is beside the best before it; None where it is nothing to speak of."""
-
-
 def whole_s(net_s: float) -> int:
     """A time in whole seconds, as it is shown."""
     return round(net_s)
 
 
-def against_best(new: Judged, earlier: Sequence[Judged]) -> Outcome:
-    """What a run is beside the same cook's earlier runs on the same set-up.
-
-    A first mark needs no witness and may be set while settling in; a best and a match need a counted, witnessed run.
-    """
-    net_s = _net_of_good(new)
-    if net_s is None:
-        return None
-    best = best_of(earlier)
-    if best is None:
-        return FirstMark()
-    if not _may_be_best(new) or net_s > best.net_s:
-        return None
-    return NewBest(best.net_s - net_s) if net_s < best.net_s else Matched()
-
-
 def best_of(runs: Sequence[Judged]) -> Best | None:
     """The best that stands after these runs, given in the order in which they were run; None before the first mark.
 
+    A first mark needs no witness and may be set while settling in; a best after it needs a counted, witnessed run.
     Taking a run away or its witness back and asking again gives the best that then stands.
     """
     best: Best | None = None

@@ -24,11 +24,12 @@ def noises(nets_s: Mapping[str, Sequence[float]]) -> dict[str, float]:
     before there are so many, 4 %.
     """
     crew = _of_crew(nets_s)
-    return {cook: max(_own(nets) or crew, LEAST_NOISE) for cook, nets in nets_s.items()}
+    return {cook: max(_own(nets, crew), LEAST_NOISE) for cook, nets in nets_s.items()}
 
 
-def _own(nets_s: Sequence[float]) -> float | None:
-    return own_noise(nets_s) if len(nets_s) >= FEWEST_OWN_RUNS else None
+def _own(nets_s: Sequence[float], crew: float) -> float:
+    own = own_noise(nets_s) if len(nets_s) >= FEWEST_OWN_RUNS else None
+    return crew if own is None else own
 
 
 def _of_crew(nets_s: Mapping[str, Sequence[float]]) -> float:

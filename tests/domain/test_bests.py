@@ -8,18 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.domain.bests import (
-    Best,
-    FirstMark,
-    Judged,
-    Matched,
-    NewBest,
-    against_best,
-    best_of,
-    own_noise,
-    usual_difference_s,
-    whole_s,
-)
+from bot.domain.bests import Best, Judged, best_of, own_noise, usual_difference_s, whole_s
 from bot.domain.pace import clock_text
 from bot.domain.run import Kind
 
@@ -46,17 +35,14 @@ judged = st.builds(
 
 
 def test_first_mark_then_best() -> None:
-    """The first good run is a first mark; three seconds less is a new best by 3."""
-    assert against_best(run(185), []) == FirstMark()
+    """The first good run is a first mark; three seconds less is a new best."""
     assert best_of([run(185)]) == Best(185, 0, is_first_mark=True)
-    assert against_best(run(182), [run(185)]) == NewBest(by_s=3)
     assert best_of([run(185), run(182)]) == Best(182, 1, is_first_mark=False)
 
 
-def test_equal_is_matched() -> None:
-    """Equal in whole seconds is matched, not a best; a second slower is neither."""
-    assert against_best(run(182.4), [run(182)]) == Matched()
-    assert against_best(run(183), [run(182)]) is None
+def test_equal_is_no_best() -> None:
+    """Equal in whole seconds leaves the best with the run that set it; so does a second more."""
+    assert best_of([run(182), run(181.6)]) == best_of([run(182), run(183)]) == Best(182, 0, is_first_mark=True)
 
 
 @pytest.mark.parametrize(
@@ -68,7 +54,6 @@ def test_equal_is_matched() -> None:
 )
 def test_no_best(new: Judged) -> None:
     """Unwatched, under nine tenths, without a time, short, stopped or settling in: no best, however fast."""
-    assert against_best(new, [run(185)]) is None
     assert best_of([run(185), new]) == Best(185, 0, is_first_mark=True)
 
 
@@ -77,14 +62,14 @@ def test_no_best(new: Judged) -> None:
 )
 def test_nine_tenths(accepted: int, plates: int, good: bool) -> None:
     """At least ceil(0.9 P) must be accepted: 11 of 12, 9 of 10, 8 of 8."""
-    assert (against_best(Judged(300, accepted, plates, "counted", witnessed=True), []) is not None) == good
+    assert (best_of([Judged(300, accepted, plates, "counted", witnessed=True)]) is not None) == good
 
 
 def test_first_mark_is_ones_own() -> None:
     """A first mark needs no witness and may be set while settling in; the time to beat is then that one."""
-    assert against_best(run(200, witnessed=False), []) == FirstMark()
-    assert against_best(run(200, kind="settling"), []) == FirstMark()
-    assert against_best(run(190), [run(200, kind="settling", witnessed=False)]) == NewBest(by_s=10)
+    for first in (run(200, witnessed=False), run(200, kind="settling", witnessed=False)):
+        assert best_of([first]) == Best(200, 0, is_first_mark=True)
+        assert best_of([first, run(190)]) == Best(190, 1, is_first_mark=False)
 
 
 def test_voided_best_gives_way() -> None:
@@ -95,14 +80,13 @@ def test_voided_best_gives_way() -> None:
 
 
 @given(st.lists(judged, max_size=12), judged)
-def test_outcome_and_standing_best_agree(earlier: list[Judged], new: Judged) -> None:
-    """A run changes the standing best exactly when it is called a first mark or a best, and by as much as is said."""
-    before, after, outcome = best_of(earlier), best_of([*earlier, new]), against_best(new, earlier)
-    assert (after != before) == isinstance(outcome, FirstMark | NewBest)
-    if isinstance(outcome, NewBest):
-        assert before is not None
-        assert after == Best(before.net_s - outcome.by_s, len(earlier), is_first_mark=False)
-        assert outcome.by_s >= 1
+def test_a_run_makes_a_best_by_a_second_or_more(earlier: list[Judged], new: Judged) -> None:
+    """A run changes the standing best only to itself, and after a first mark only by a whole second or more."""
+    before, after = best_of(earlier), best_of([*earlier, new])
+    if after != before:
+        assert after is not None
+        assert after.nth == len(earlier)
+        assert before is None or after.net_s <= before.net_s - 1
 
 
 @given(st.floats(1, 90_000))
@@ -113,8 +97,8 @@ def test_whole_seconds_are_those_shown(net_s: float) -> None:
 
 def bests_in(nets_s: list[int]) -> int:
     """How many first marks and bests there are among these runs in this order."""
-    runs = [run(net_s) for net_s in nets_s]
-    return sum(isinstance(against_best(new, runs[:nth]), FirstMark | NewBest) for nth, new in enumerate(runs))
+    standing = [best_of([run(net_s) for net_s in nets_s[: nth + 1]]) for nth in range(len(nets_s))]
+    return sum(best is not None and best.nth == nth for nth, best in enumerate(standing))
 
 
 def test_luck_over_every_order() -> None:
