@@ -1,0 +1,1 @@
+"""Simulated kitchens of which the truth is known."""
