@@ -88,13 +88,17 @@ class SetUp:
 
 @dataclass(frozen=True)
 class Wording:
-    """How the drill is told; changing it makes a new revision and keeps every best."""
+    """How the drill is told; changing it makes a new revision and keeps every best.
+
+    ``dish_price`` is what a guest pays for the real plate: the chef's, and never shown in the room.
+    """
 
     name: str
     notes: str = ""
     cautions: tuple[str, ...] = ()
     target_s: int | None = None
     revision: int = 1
+    dish_price: Decimal | None = None
 
 
 @dataclass(frozen=True)

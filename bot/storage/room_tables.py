@@ -100,6 +100,7 @@ kitchens = Table(
     text("name"),
     moment("opened_at"),
     Column("first_closing", Moment),
+    Column("currency", Text),
     text("zone"),
     Column("day_turn", Time, nullable=False),
     Column("quiet_from", Time, nullable=False),

@@ -10,7 +10,7 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, RowMapping, func, select, update
 
-from bot.domain.drill import NOT_CALLED, Drill, Wording
+from bot.domain.drill import NOT_CALLED, Drill, Spec, Wording
 from bot.domain.identity import set_up_fingerprint, spec_fingerprint, what_changed
 from bot.services.ports.records import PublishedDrill
 from bot.storage.repository import Repository
@@ -64,6 +64,11 @@ class Specs(Repository):
         """Store the next revision of how a set-up is told; it was published when it was."""
         await self._word(known.set_up_id, replace(wording, revision=known.drill.wording.revision + 1), now)
         return await self._stored(known.set_up_id)
+
+    async def reprice(self, known: PublishedDrill, spec: Spec, now: datetime) -> PublishedDrill:
+        """Store a spec that differs in the prices of its components alone, as the next revision."""
+        await self._do(update(specs).where(specs.c.id == known.spec_id).values(spec=spec))
+        return await self.reword(known, known.drill.wording, now)
 
     async def correct(self, spec_id: int, drill: Drill) -> None:
         """Replace the spec's identity after the chef said that it was only written wrong."""

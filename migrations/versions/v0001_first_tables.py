@@ -24,6 +24,7 @@ def _rooms() -> None:
         *_texts("name", "zone", "replies"),
         *_moments("opened_at"),
         _maybe_moment("first_closing"),
+        _maybe("currency"),
         *settings,
         *_flags("closed"),
     )

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import datetime, timedelta
+from decimal import Decimal
 
 import pytest
 
@@ -186,3 +187,15 @@ async def test_a_moment_is_kept_to_the_microsecond(storage: SqlStorage, moment: 
         published = await work.drills.publish(KITCHEN_ROOM, a_drill(), None, moment)
     assert published.published_at == moment
     assert published.published_at.utcoffset() == timedelta(0)
+
+
+async def test_a_repriced_spec_is_a_revision_and_no_newer(storage: SqlStorage) -> None:
+    """Another price of a component is stored exact, for every set-up of the spec, and the newest drill stays so."""
+    async with storage.begin() as work:
+        first = await publish(work, a_drill())
+        second = await publish(work, with_pieces(5), 10)
+        steps = (replace(first.drill.spec.steps[0], price=Decimal("0.03")), *first.drill.spec.steps[1:])
+        repriced = await work.drills.reprice(first, replace(first.drill.spec, steps=steps), MONDAY)
+        assert (repriced.drill.spec.steps, repriced.drill.wording.revision) == (steps, 2)
+        assert (repriced.published_at, repriced.set_up_id) == (first.published_at, first.set_up_id)
+        assert await work.drills.newest(KITCHEN_ROOM) == second

@@ -24,7 +24,8 @@ class Session:
 class Kitchen:
     """A team's room and its settings; ``zone`` is an IANA name, ``day_turn`` the local hour at which the day turns.
 
-    ``first_closing`` is when its first board was closed: whoever joins later has settling-in runs.
+    ``first_closing`` is when its first board was closed: whoever joins later has settling-in runs. ``currency`` is the
+    ISO 4217 code of its prices, None until a chef says it.
     """
 
     room_id: str
@@ -36,6 +37,7 @@ class Kitchen:
     quiet_to: time = time(9)
     replies: Literal["full", "short"] = "full"
     first_closing: datetime | None = None
+    currency: str | None = None
 
 
 Role = Literal["chef", "sous", "cook", "commis", "trainee", "judge"]
@@ -176,10 +178,10 @@ class Run:
     id: int = 0
 
 
-QuestionKind = Literal["count", "left", "sure", "again", "undo", "mate", "join", "identity", "kitchen"]
-"""What kind of answer is waited for: how many were good, whether one was left, whether it is right, whether it is a
-second run, whether a run is put back, a mate's yes, the word to be counted in, one of the chef's three choices, which
-kitchen is meant."""
+QuestionKind = Literal["count", "left", "sure", "steps", "again", "undo", "mate", "join", "identity", "kitchen"]
+"""What kind of answer is waited for: how many were good, whether one was left, whether it is right, which of clock and
+steps is, whether it is a second run, whether a run is put back, a mate's yes, the word to be counted in, one of the
+chef's three choices, which kitchen is meant."""
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Protocol
 
-from bot.domain.drill import Drill, Wording
+from bot.domain.drill import Drill, Spec, Wording
 from bot.services.ports.records import (
     ClosedBoard,
     Draft,
@@ -84,6 +84,9 @@ class Drills(Protocol):
 
     async def reword(self, known: PublishedDrill, wording: Wording, now: datetime) -> PublishedDrill:
         """Store the next revision of how a set-up is told; it was published when it was."""
+
+    async def reprice(self, known: PublishedDrill, spec: Spec, now: datetime) -> PublishedDrill:
+        """Store a spec that differs in the prices of its components alone, as the next revision."""
 
     async def correct(self, spec_id: int, drill: Drill) -> None:
         """Replace the spec's identity after the chef said that it was only written wrong."""
