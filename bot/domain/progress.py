@@ -100,8 +100,7 @@ def redo_change(days: Sequence[FirstRun]) -> RedoChange:
 
 def _look_at(nets_s: Sequence[float]) -> Look:
     logs = [log(net_s) for net_s in nets_s]
-    s = kendall_s(logs)
-    return Look(len(logs), theil_sen(range(len(logs)), logs), s, chance_of(s, len(logs)))
+    return Look(len(logs), theil_sen(range(len(logs)), logs), kendall_s(logs), chance_of(logs))
 
 
 def _redo(days: Sequence[FirstRun]) -> int:

@@ -4,7 +4,7 @@ import asyncio
 import tempfile
 from pathlib import Path
 
-from tests.bench import answers, fairness, own_part, rehearse
+from tests.bench import answers, fairness, honest_progress, own_part, rehearse
 
 
 def main() -> None:
@@ -14,6 +14,7 @@ def main() -> None:
         print("\n".join(asyncio.run(own_part.measure(Path(directory)))), flush=True)
     print("\n".join(rehearse.measure()), flush=True)
     print("\n".join(fairness.measure()), flush=True)
+    print("\n".join(honest_progress.measure()), flush=True)
 
 
 if __name__ == "__main__":

@@ -1,7 +1,6 @@
 """Progress is called on two looks running, by its size and by chance; redos by what became of the plates."""
 
 from datetime import date, timedelta
-from itertools import permutations
 from math import exp, log
 
 import pytest
@@ -9,8 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.domain.first_runs import FirstRun
-from bot.domain.kendall import chance_of, kendall_s
-from bot.domain.progress import MOST_CHANCE, Progress, RedoChange, progress_of, redo_change
+from bot.domain.progress import Progress, RedoChange, progress_of, redo_change
 
 MONDAY = date(2026, 11, 2)
 
@@ -78,17 +76,6 @@ def test_opposite_looks_never_agree() -> None:
     assert loss is not None
     assert (gain.now.shows, loss.now.shows) == ("faster", "slower")
     assert Progress(gain.now, loss.now).speed is Progress(loss.now, gain.now).speed is None
-
-
-@pytest.mark.parametrize("equal", [(2,), (2, 2), (3, 2, 2), (2, 2, 2, 2), (4, 4), (5, 3)])
-def test_equal_times_claim_no_more(equal: tuple[int, ...]) -> None:
-    """Of eight runs with equals among them, what would be called is no rarer in all 40,320 orders than it is told."""
-    values = [group for group, size in enumerate(equal) for _ in range(size)]
-    values += range(len(values), 8)
-    found = [abs(kendall_s(order)) for order in permutations(values)]
-    called = [s for s in range(1, 29) if chance_of(s, 8) <= MOST_CHANCE]
-    assert called[0] == 18
-    assert all(chance_of(s, 8) >= sum(each >= s for each in found) / 2 / len(found) for s in called)
 
 
 @given(st.lists(st.floats(60, 600), min_size=8, max_size=24), st.floats(0.2, 5))
