@@ -46,7 +46,8 @@ def boards_of(week: Week, *, light: bool = False) -> Boards:
 async def boards_for(work: UnitOfWork, live: LiveDrill) -> Boards:
     """The boards of a posting: as they stand while it is open, as they were frozen once it is closed."""
     if live.closed_at is None:
-        return boards_of(await week_of_posting(work, live), light=await is_light(work, live))
+        week = await week_of_posting(work, live, await work.runs.on_board(live.id))
+        return boards_of(week, light=await is_light(work, live))
     frozen = {kept.kind: kept.board for kept in await work.drills.frozen(live.id)}
     house = frozen.get(HOUSE)
     placed = {kind: board for kind in RANKINGS if isinstance(board := frozen.get(kind), Board)}

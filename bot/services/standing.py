@@ -5,7 +5,7 @@ nothing else.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime
 
 from bot.domain.bests import Judged, best_of, usual_difference_s
@@ -17,7 +17,7 @@ from bot.services.ports.messages import Cause
 from bot.services.ports.records import LiveDrill, Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
-from bot.services.week import entries_of, week_of_posting
+from bot.services.week import week_of_posting
 
 Owner = tuple[str, int]
 """A person's id and a set-up's id: a best belongs to both."""
@@ -85,10 +85,10 @@ async def _compare_closed(
     house: House, work: UnitOfWork, speaker: Speaker, live: LiveDrill, earlier: Sequence[Run]
 ) -> None:
     """Let the frozen boards carry a change of their runs, and say so where they have been told."""
-    week, light = await week_of_posting(work, live), await is_light(work, live)
-    runs_before = sorted(_before(await work.runs.on_board(live.id), earlier), key=_when_sent)
-    now = boards_of(week, light=light)
-    if boards_of(replace(week, entries=entries_of(runs_before)), light=light) == now:
+    runs, light = await work.runs.on_board(live.id), await is_light(work, live)
+    runs_before = sorted(_before(runs, earlier), key=_when_sent)
+    now = boards_of(await week_of_posting(work, live, runs), light=light)
+    if boards_of(await week_of_posting(work, live, runs_before), light=light) == now:
         return
     told = await closing_lines(work, house.phrases, live, await boards_for(work, live))
     await freeze(work, live, now, live.closed_at or house.clock())

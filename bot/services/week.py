@@ -15,18 +15,18 @@ WEEKS_BACK = 26
 """How far back a cook's earlier runs are looked at: half a year (common practice, no source)."""
 
 
-async def week_of_posting(work: UnitOfWork, live: LiveDrill) -> Week:
-    """The week of this posting as it now stands; later weeks change nothing of it."""
-    runs = await work.runs.on_board(live.id)
+async def week_of_posting(work: UnitOfWork, live: LiveDrill, runs: Sequence[Run]) -> Week:
+    """The week of this posting with these runs on its board; later weeks change nothing of it."""
     first, last = _monday(live.week) - timedelta(weeks=WEEKS_BACK), _monday(live.week) + timedelta(days=6)
     cooks = dict.fromkeys(run.user_id for run in runs)
     kept = {cook: _whole(await work.runs.in_days(live.room_id, cook, first, last)) for cook in cooks}
     on_it = {cook: [run for run in theirs if run.set_up_id == live.set_up_id] for cook, theirs in kept.items()}
     closed = await work.drills.closed_boards(live.room_id, "own", week_of(first), live.week)
-    expected = {cook: _expected(cook, live, kept[cook], on_it[cook], closed) for cook in cooks}
+    standard_s = {run.user_id: run.result.standard_s for run in runs}
+    expected = {cook: _expected(cook, live, standard_s[cook], kept[cook], closed) for cook in cooks}
     members = await work.kitchens.members(live.room_id)
     return Week(
-        entries=entries_of(runs),
+        entries=[_entry(run) for run in runs],
         noise=noises(
             {cook: [net_s for run in theirs if (net_s := run.result.net_s)] for cook, theirs in on_it.items()}
         ),
@@ -35,29 +35,27 @@ async def week_of_posting(work: UnitOfWork, live: LiveDrill) -> Week:
     )
 
 
-def entries_of(runs: Sequence[Run]) -> list[Entry]:
-    """The runs as the boards see them."""
-    return [
-        Entry(
-            user_id=run.user_id,
-            net_s=run.result.net_s,
-            accepted=run.result.count.accepted,
-            attempted=run.result.count.attempted,
-            rebuilt=run.result.count.rebuilt,
-            witnessed=bool(run.witnesses),
-            kind=run.result.kind,
-        )
-        for run in runs
-    ]
+def _entry(run: Run) -> Entry:
+    """The run as the boards see it."""
+    count = run.result.count
+    return Entry(
+        user_id=run.user_id,
+        net_s=run.result.net_s,
+        accepted=count.accepted,
+        attempted=count.attempted,
+        rebuilt=count.rebuilt,
+        witnessed=bool(run.witnesses),
+        kind=run.result.kind,
+    )
 
 
 def _whole(runs: Sequence[Run]) -> list[Run]:
-    """Those in which every plate was attempted, within the day's safe number; settling in or not."""
-    return [run for run in runs if run.result.kind in ("counted", "settling") and not run.over_limit]
+    """Those of one cook in which every plate was attempted, within the day's safe number; settling in or not."""
+    return [run for run in runs if run.result.kind in ("counted", "settling") and not (run.over_limit or run.partner)]
 
 
 def _expected(
-    cook: str, live: LiveDrill, kept: Sequence[Run], on_it: Sequence[Run], closed: Sequence[ClosedBoard]
+    cook: str, live: LiveDrill, standard_s: float, kept: Sequence[Run], closed: Sequence[ClosedBoard]
 ) -> Expected | None:
     earlier = [Earlier(run.set_up_id, run.result.net_s, run.result.standard_s) for run in kept if run.week < live.week]
     formerly = [
@@ -65,7 +63,7 @@ def _expected(
         for board in closed
         if (then := _expected_then(board.board, cook))
     ]
-    return expect(earlier, formerly, live.set_up_id, on_it[0].result.standard_s, fitted=None) if on_it else None
+    return expect(earlier, formerly, live.set_up_id, standard_s)
 
 
 def _expected_then(board: Board, cook: str) -> Expected | None:

@@ -58,8 +58,8 @@ async def test_slower_clock_ranks_first(chat: Chat) -> None:
     for cook, line in (
         ("noor", "6:40 10/12"),
         ("kwabena", "7:12 12/12"),
-        ("lio", "9:40 12/12"),
-        ("petra", "9:50 12/12"),
+        ("lio", "10:40 12/12"),
+        ("petra", "11:00 12/12"),
     ):
         await chat.run(cook, line)
     (board,) = await chat.say("lio", "!board fast")

@@ -90,7 +90,7 @@ async def test_an_edit_after_the_close(chat: Chat) -> None:
     await chat.run("noor", "8:10 12/12")
     best = await chat.run("noor", "7:12 12/12")
     for cook in ("kwabena", "lio", "petra"):
-        await chat.run(cook, "8:40 12/12")
+        await chat.run(cook, "9:00 12/12")
     await chat.wait(MORNING + timedelta(days=8))
     corrected, returned, board = await chat.edit("noor", best, "7:12 10/12")
     assert corrected.startswith("Net 9:54 (2 redos cost 2:42).")

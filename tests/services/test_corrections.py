@@ -66,11 +66,11 @@ async def test_an_edit_keeps_the_day(live: Chat) -> None:
     for cook, line in (("noor", "3:20 8/8"), ("kwabena", "3:30 8/8"), ("lio", "3:40 8/8")):
         run = await live.run(cook, line)
     await live.wait(NEXT_TUESDAY)
-    corrected, *told = await live.edit("lio", run, "3:10 8/8")
+    corrected, *told = await live.edit("lio", run, "3:05 8/8")
     assert corrected.endswith("(corrected)")
-    assert any("Fast: 1 Lio 3:10 (1 try)" in text for text in told)
+    assert any("Fast: 1 Lio 3:05 (1 try)" in text for text in told)
     (best,) = await live.say("lio", "!best")
-    assert best == "Rope coil: 3:10, Monday 23 November, 8 of 8."
+    assert best == "Rope coil: 3:05, Monday 23 November, 8 of 8."
 
 
 async def test_an_edit_moves_no_run(live: Chat) -> None:
@@ -136,14 +136,14 @@ async def test_a_lost_best_returns_to_the_former_run(live: Chat) -> None:
 async def test_closed_board_is_corrected(live: Chat) -> None:
     """A deletion after the closing is posted as a correction of the board, in the drill's thread."""
     first = await live.run("noor", "3:20 8/8")
-    for cook, line in (("kwabena", "3:30 8/8"), ("lio", "3:40 8/8"), ("petra", "3:50 8/8")):
+    for cook, line in (("kwabena", "3:40 8/8"), ("lio", "4:00 8/8"), ("petra", "4:20 8/8")):
         await live.run(cook, line)
     root = live.stage.newest_drill(live.heard[0].room_id)
     await live.wait(NEXT_TUESDAY)
     told = await live.delete("noor", first)
     assert told[0] == "Corrected: Noor has no witnessed best on Rope coil now."
     assert told[1].startswith("Correction to the closed board of Rope coil")
-    assert "Fast: 1 Kwabena 3:30 (1 try)" in told[1]
+    assert "Fast: 1 Kwabena 3:40 (1 try)" in told[1]
     assert live.heard[1].note.thread == root
 
 

@@ -84,7 +84,8 @@ async def test_after_the_close(live: Chat) -> None:
     assert kept.endswith("Kept; that board is closed.")
     assert await live.say("noor", "!board") == [
         "Rope coil, the week of Monday 23 November, closed\n"
-        "No board; a board needs three cooks with witnessed runs. Every run counts for its own cook all the same."
+        "No board; a board needs three cooks with witnessed runs. Every run counts for its own cook all the same.\n"
+        "House: 8 clean plates."
     ]
 
 

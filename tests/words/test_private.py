@@ -34,7 +34,7 @@ async def test_a_result_in_private_counts_for_the_kitchens_board(live: Chat) -> 
     ("said", "told"),
     [
         ("hello chef", "I do not know that word. `!words` lists the ones I know."),
-        ("bord", "I do not know that word. Near it: `!board`, `!words`. `!words` lists them all."),
+        ("bord", "I do not know that word. Near it: `!board`, `!boards`, `!words`. `!words` lists them all."),
         ("8/8", "I need the clock too, like `3:02 8/8`."),
         ("yes", "No question is open with you now. If it was about a run, send the run again, like `3:02 8/8`."),
         ("post mon", "The chef sets drills. Send yours as an idea?"),
