@@ -25,14 +25,16 @@ def is_light(week: str, since: str) -> bool:
 def step_back(results: Sequence[Result]) -> Strain | None:
     """What speaks for an easier run next: of the last three, two stopped or two under three quarters accepted.
 
-    Results are given in the order in which they were run, those of stopped runs too.
+    Results are given in the order in which they were run; nothing is said after a run that was neither.
     """
-    last = results[-LOOKED_AT:]
-    if sum(result.kind == "stopped" for result in last) >= OF_THEM:
+    strains = [_strain(result) for result in results[-LOOKED_AT:]]
+    return strains[-1] if strains and strains.count(strains[-1]) >= OF_THEM else None
+
+
+def _strain(result: Result) -> Strain | None:
+    if result.kind == "stopped":
         return "stopped"
-    finished = [result.count for result in last if result.kind != "stopped"]
-    poor = sum(4 * count.accepted < 3 * count.attempted for count in finished)
-    return "redo" if poor >= OF_THEM else None
+    return "redo" if 4 * result.count.accepted < 3 * result.count.attempted else None
 
 
 def _monday(week: str) -> date:

@@ -139,11 +139,15 @@ def time_gate(attempted: int) -> int:
     return -(-3 * attempted // 4)
 
 
+def half_run(plates: int) -> int:
+    """The fewest plates that a run of a drill of so many may build and still be worth a pace."""
+    return min(max(-(-plates // 2), SHORTEST_RUN), plates)
+
+
 def kind_of(count: Count, *, newcomer: bool) -> Kind:
     """What a run that went on to its end is kept as; ``newcomer`` is anyone still in their first three runs."""
     if count.left:
-        half = 2 * count.attempted >= count.plates
-        return "short" if half and count.attempted >= SHORTEST_RUN else "stopped"
+        return "short" if count.attempted >= half_run(count.plates) else "stopped"
     return "settling" if newcomer else "counted"
 
 

@@ -3,14 +3,17 @@
 from bot.domain.cautions import cautions_for, labels_of
 from bot.domain.drill import Drill, Spec, Step, plate_cm, table_cm
 from bot.domain.pace import clock_text
-from bot.domain.run import card_redo_s, time_gate
+from bot.domain.run import card_redo_s, half_run, time_gate
 from bot.domain.standard_time import change_percent, reaches, run_touches, standard_s, targets, touches
 from bot.domain.techniques import Seconds
 from bot.replies.phrases import Phrases
 
 
-def posted_card(say: Phrases, drill: Drill, seconds: Seconds) -> str:
-    """The card as it is posted: everything a cook needs, closing with the cautions and the local rules."""
+def posted_card(say: Phrases, drill: Drill, seconds: Seconds, *, light: bool = False) -> str:
+    """The card as it is posted: everything a cook needs, closing with the cautions and the local rules.
+
+    ``light`` says that its week is short, tidy and without a board.
+    """
     plates, standard = drill.set_up.plates, standard_s(drill.spec, drill.set_up, seconds)
     aims = targets(standard)
     example = f"{clock_text(aims.opening_s)} {plates}/{plates}"
@@ -23,6 +26,8 @@ def posted_card(say: Phrases, drill: Drill, seconds: Seconds) -> str:
             house=clock_text(aims.house_s),
             brisk=clock_text(aims.brisk_s),
         ),
+        *_target_line(say, drill),
+        *([_light_line(say, plates)] if light else []),
         say("card-send", example=example),
         *safety_lines(say, drill, seconds),
     ]
@@ -94,6 +99,17 @@ def _body(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     if reaches(spec, seconds) != touches(spec):
         lines.append(say("card-reaches", reaches=reaches(spec, seconds)))
     return [*lines, _redo_line(say, drill, seconds)]
+
+
+def _target_line(say: Phrases, drill: Drill) -> list[str]:
+    """The time to meet, where the chef set one."""
+    target_s = drill.wording.target_s
+    return [] if target_s is None else [say("card-target", target=clock_text(target_s))]
+
+
+def _light_line(say: Phrases, plates: int) -> str:
+    few = half_run(plates)
+    return say("card-light", few=few, plates=plates, left=plates - few)
 
 
 def _table_line(say: Phrases, drill: Drill) -> list[str]:

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 from bot.domain.drill import Drill
 from bot.errors import UserError
 from bot.replies.results import result_line
-from bot.services.doubts import doubt_speed
+from bot.services.doubts import doubt_clock
 from bot.services.house import House
 from bot.services.lines import LAPSES_AFTER, Line, ask_about, hold
 from bot.services.mates import hold_for_mate, runner_of
@@ -67,7 +67,7 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
         if not _names(line.read.drill, meant.drill) or await runner_of(said, line.read) != run.user_id:
             raise UserError("edit-moves-run")
         fresh = await work_out_line(replace(said, sent_at=run.sent_at), line.number, line.read, meant, run.user_id)
-        doubt_speed(line, fresh)
+        doubt_clock(line, fresh, meant.drill)
     except UserError as problem:
         await ask_about(said, line, problem, among=among)
         return

@@ -24,7 +24,12 @@ async def copy_to_draft(said: Said, label: str) -> None:
     original = await said.work.drills.find(said.kitchen.room_id, label)
     if original is None:
         raise UserError("no-such-drill", label=label)
-    await _keep(said, replace(original.drill, number=0, letter=""), original, known=True)
+    await draft_like(said, original.drill, original)
+
+
+async def draft_like(said: Said, drill: Drill, original: PublishedDrill | None) -> None:
+    """Begin a draft of this drill, which came from an earlier one."""
+    await _keep(said, replace(drill, number=0, letter=""), original, known=True)
 
 
 async def show_draft(said: Said) -> None:
@@ -89,6 +94,8 @@ async def reread_draft(said: Said, draft: Draft, drill: Drill) -> None:
 
 async def _change(said: Said, draft: Draft | None, drill: Drill, spec: Spec, set_up: SetUp) -> None:
     changed = replace(drill, spec=spec, set_up=set_up)
+    if (spec, set_up) != (drill.spec, drill.set_up):  # a time to meet was set for the work as it was
+        changed = replace(changed, wording=replace(drill.wording, target_s=None))
     if draft:
         await _answer_card(said, await said.work.drills.save_draft(replace(draft, drill=changed)))
     else:

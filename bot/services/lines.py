@@ -15,6 +15,9 @@ ASKS: dict[str, QuestionKind] = {
     "how-many-good": "count",
     "one-left": "left",
     "under-a-third": "sure",
+    "steps-none-here": "steps",
+    "steps-other-number": "steps",
+    "steps-off-clock": "steps",
     "same-again": "again",
 }
 """Which sentences are questions with a one-word answer, and of what kind."""

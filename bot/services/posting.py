@@ -5,6 +5,7 @@ from datetime import date, datetime
 from bot.domain.kitchen_day import week_closes
 from bot.replies.card import posted_card
 from bot.services.house import House
+from bot.services.light_weeks import is_light_week
 from bot.services.ports.records import Kitchen, LiveDrill, PublishedDrill
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
@@ -24,7 +25,7 @@ async def post_drill(
     if await work.drills.live_for(kitchen.room_id, published.set_up_id, week):
         return None
     former = await work.drills.last_live(kitchen.room_id)
-    text = posted_card(house.phrases, published.drill, house.seconds)
+    text = posted_card(house.phrases, published.drill, house.seconds, light=is_light_week(kitchen, week))
     root = await speaker.post(kitchen.room_id, f"{house.phrases('late')} {text}" if late else text)
     await speaker.pin(kitchen.room_id, root, former.root if former else None)
     return await work.drills.save_live(

@@ -6,6 +6,7 @@ from bot.domain.run import Sent
 from bot.errors import UserError
 from bot.replies.results import rebuilt_hint, result_line
 from bot.replies.sums import figures_of_result
+from bot.services.coaching import advise_step_back
 from bot.services.doubts import raise_doubts
 from bot.services.lines import Line, ask_about
 from bot.services.mates import hold_for_mate, runner_of
@@ -15,7 +16,7 @@ from bot.services.ports.records import Run
 from bot.services.said import Said
 from bot.services.working_out import remarks_on, work_out_line
 
-LAPSING = ("count", "left", "sure", "again", "undo")
+LAPSING = ("count", "left", "sure", "steps", "again", "undo")
 
 
 async def take_lines(said: Said, lines: Sequence[Line]) -> None:
@@ -58,13 +59,14 @@ async def _take(said: Said, line: Line) -> bool:
     meant = await drill_meant(said, line.read.drill)
     runner = await runner_of(said, line.read)
     run = await work_out_line(said, line.number, line.read, meant, runner)
-    await raise_doubts(said, line, run)
+    await raise_doubts(said, line, run, meant.drill)
     if run.sent_by:
         await hold_for_mate(said, run, meant)
         return False
     kept = await said.work.runs.save(run)
     hints = [rebuilt_hint(said.phrases, kept.result)] if _by_redo_alone(line.read) else []
     await _answer_for(said, kept, meant, hints)
+    await advise_step_back(said, kept, meant)
     return True
 
 

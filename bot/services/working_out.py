@@ -9,7 +9,7 @@ from bot.domain.run import Sent, day_limit, kind_of, read_count, work_out
 from bot.errors import UserError
 from bot.replies.dates import weekday_text
 from bot.services.meant import Meant
-from bot.services.ports.records import LiveDrill, Member, Role, Run
+from bot.services.ports.records import Kitchen, LiveDrill, Member, Role, Run
 from bot.services.said import Said
 
 SETTLING_RUNS = 3
@@ -65,14 +65,16 @@ async def is_settling_in(said: Said, runner: str) -> bool:
     """Whether a commis, a trainee, or who joined after the kitchen's first closed board has run fewer than three."""
     own = runner == said.user_id
     member = said.member if own else await said.work.kitchens.member(said.kitchen.room_id, runner)
-    if member is None or not (member.role in LEARNING or _joined_late(said, member)):
+    if member is None or not is_newcomer(said.kitchen, member):
         return False
     return await said.work.runs.count(said.kitchen.room_id, runner) < SETTLING_RUNS
 
 
-def _joined_late(said: Said, member: Member) -> bool:
-    first, since = said.kitchen.first_closing, member.counted_since
-    return first is not None and since is not None and since > first
+def is_newcomer(kitchen: Kitchen, member: Member) -> bool:
+    """Whether the person is learning, or joined after the kitchen's first closed board."""
+    first, since = kitchen.first_closing, member.counted_since
+    joined_late = first is not None and since is not None and since > first
+    return member.role in LEARNING or joined_late
 
 
 async def board_for(said: Said, meant: Meant, when: datetime) -> LiveDrill | None:

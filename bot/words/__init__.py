@@ -1,6 +1,6 @@
 """The chat vocabulary: every word that the bot understands, declared once."""
 
-from bot.words import at_the_pass, drafts, looking, results, roles, scheduling
+from bot.words import at_the_pass, coaching, drafts, looking, results, roles, scheduling
 from bot.words.helping import help_words
 from bot.words.registry import Vocabulary
 
@@ -8,5 +8,13 @@ from bot.words.registry import Vocabulary
 def vocabulary() -> Vocabulary:
     """All words, a line a family."""
     return help_words(
-        (*results.WORDS, *looking.WORDS, *drafts.WORDS, *scheduling.WORDS, *roles.WORDS, *at_the_pass.WORDS)
+        (
+            *results.WORDS,
+            *looking.WORDS,
+            *coaching.WORDS,
+            *drafts.WORDS,
+            *scheduling.WORDS,
+            *roles.WORDS,
+            *at_the_pass.WORDS,
+        )
     )

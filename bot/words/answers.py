@@ -4,13 +4,14 @@ from collections.abc import Awaitable, Callable
 from dataclasses import replace
 
 from bot.domain.run import Sent
+from bot.domain.splits import add_up
 from bot.errors import UserError
 from bot.services import corrections, identity_choice, mates, people
 from bot.services.lines import Line, as_said_then
 from bot.services.ports.records import Question, QuestionKind
 from bot.services.said import Said
 from bot.services.submit import take_lines
-from bot.words.submission import lone_clock, lone_count, read_answer
+from bot.words.submission import lone_clock, lone_count, lone_steps, read_answer
 
 YES = frozenset({"yes", "y", "yes please", "yes."})
 NO = frozenset({"no", "n", "no.", "no thanks"})
@@ -82,6 +83,22 @@ async def _sure(said: Said, question: Question) -> bool:
     return True
 
 
+async def _steps(said: Said, question: Question) -> bool:
+    """Yes: the run without its steps. A clock, the steps, or both: those instead; what still disagrees is left out."""
+    again = lone_clock(said.text)
+    splits_s = again.splits_s if again else lone_steps(said.text)
+    if not (again or splits_s or _is(said, YES)):
+        return False
+
+    def settled(sent: Sent) -> Sent:
+        clock_s = again.clock_s if again else sent.clock_s
+        told = splits_s or (sent.splits_s if again else ())
+        return replace(sent, clock_s=clock_s, splits_s=told if clock_s and add_up(told, clock_s) else ())
+
+    await _submit_held(said, question, settled)
+    return True
+
+
 async def _again(said: Said, question: Question) -> bool:
     if not (_is(said, YES) or _is(said, {"again"})):
         return False
@@ -134,6 +151,7 @@ _ANSWERS: dict[QuestionKind, Answers] = {
     "count": _count,
     "left": _left,
     "sure": _sure,
+    "steps": _steps,
     "again": _again,
     "undo": _undo,
     "mate": _mate,

@@ -43,6 +43,12 @@ def lone_count(text: str) -> Sent | None:
     return reading.taken() if reading and reading.has_count and not reading.has_clock else None
 
 
+def lone_steps(text: str) -> tuple[int, ...]:
+    """Splits without a clock and a count, the answer to a question; none for anything else."""
+    reading = _of_one_line(text)
+    return reading.taken().splits_s if reading and not reading.has_clock and not reading.has_count else ()
+
+
 def read_answer(text: str) -> Sent | None:
     """A lone count. Raises a UserError that asks for the clock where other words stand in its place: ``8/8 quick``."""
     words = words_of(text)

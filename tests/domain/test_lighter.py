@@ -36,11 +36,16 @@ def test_two_of_three_runs_under_three_quarters_ask_for_less() -> None:
     assert step_back(_results(5, 8, 5)) == "redo"
     assert step_back(_results(5, 5)) == "redo"
     assert step_back(_results(6, 6, 5)) is None
-    assert step_back(_results(5, 5, 8, 8)) is None
+    assert step_back(_results(5, 8, 8, 5)) is None
+
+
+def test_a_good_run_after_two_poor_ones_hears_nothing() -> None:
+    """It has just shown that there is no need."""
+    assert step_back(_results(5, 5, 8)) is None
 
 
 def test_two_of_three_runs_stopped_ask_for_less() -> None:
     """Whatever their plates were; one stopped run and one poor one are not two of either."""
     assert step_back([STOPPED, *_results(8), STOPPED]) == "stopped"
-    assert step_back([STOPPED, *_results(5, 8)]) is None
+    assert step_back([STOPPED, *_results(8, 5)]) is None
     assert step_back([]) is None
