@@ -32,8 +32,8 @@ async def open_machine(store: CryptoStore, server: KeyServer) -> Machine:
         what = "was lost" if known is None else "belongs to another device or an older time"
         raise OperatorError(
             f"The crypto store of device {device_id} {what}: {store.database_path}. Put it back from a backup. If there "
-            f"is none: sign device {device_id} out of the account {user_id}, delete its row in the table session and the "
-            "directory of the crypto store; the bot then starts as a new device.",
+            f"is none: sign device {device_id} out of the account {user_id}, delete its row in the table session and "
+            "the directory of the crypto store; the bot then starts as a new device.",
             NO_DATABASE,
         )
     machine = Machine(user_id, device_id, store)
