@@ -68,7 +68,7 @@ async def test_words_explains_one(chat: Chat) -> None:
 
 async def test_near_words_are_offered(chat: Chat) -> None:
     """A word not known is answered with the nearest, or with where they are listed; nothing is guessed."""
-    assert await chat.say("noor", "!tremd") == ["I do not know that word. Near it: `!trend`. `!words` lists them all."]
+    assert await chat.say("noor", "!trnd") == ["I do not know that word. Near it: `!trend`. `!words` lists them all."]
     assert await chat.say("noor", "!zzz") == ["I do not know that word. `!words` lists the ones I know."]
 
 
