@@ -1,5 +1,6 @@
 """What practice costs: what is lost of each component in a day of runs, and what redos would cost on the pass."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -30,21 +31,39 @@ class Loss:
         return None if self.need.price is None else self.total * self.need.price
 
 
-def losses_of(mise: Mise, built_again: int) -> tuple[Loss, ...]:
+@dataclass(frozen=True)
+class Week:
+    """A week's runs of a drill, with their plates redone and rebuilt."""
+
+    runs: int
+    redo: int
+    rebuilt: int
+
+    @property
+    def built_again(self) -> Decimal:
+        """Plates built again in the average run."""
+        return Decimal(self.redo + self.rebuilt) / self.runs
+
+
+def losses_of(mise: Mise, built_again: Decimal = Decimal(0)) -> tuple[Loss, ...]:
     """What the runs of one day lose, with so many plates redone or rebuilt among them."""
     return tuple(_loss(need, built_again) for need in mise.needs)
 
 
 def cost_of(losses: tuple[Loss, ...]) -> Decimal | None:
     """What all priced losses cost together; None where nothing has a price."""
-    costs = [loss.cost for loss in losses if loss.cost is not None]
-    return sum(costs, Decimal(0)) if costs else None
+    return _sum_of(loss.cost for loss in losses)
 
 
-def _loss(need: Need, built_again: int) -> Loss:
+def plate_cost(mise: Mise) -> Decimal | None:
+    """What the stand-ins lost with one plate built again cost; None where nothing has a price."""
+    return _sum_of(None if n.price is None else n.a_plate * _lost_again(n) * n.price for n in mise.needs)
+
+
+def _loss(need: Need, built_again: Decimal) -> Loss:
     """A plate built again is made from the spare; what is binned the same day is thrown with all that came back."""
-    lost = 1 - need.keeping.recovered
-    used_up, again = need.used * lost, built_again * need.a_plate * _lost_again(need)
+    used_up = need.used * (1 - need.keeping.recovered)
+    again = built_again * need.a_plate * _lost_again(need)
     left = need.total + need.stays - used_up - again
     return Loss(need, used_up, again, thrown=max(left, Decimal(0)) if need.keeping.same_day else Decimal(0))
 
@@ -52,3 +71,8 @@ def _loss(need: Need, built_again: int) -> Loss:
 def _lost_again(need: Need) -> Decimal:
     """Of a plate taken off, food is scraped into the bin; what is counted out and in comes back as ever."""
     return Decimal(1) if need.keeping.same_day else 1 - need.keeping.recovered
+
+
+def _sum_of(costs: Iterable[Decimal | None]) -> Decimal | None:
+    known = [cost for cost in costs if cost is not None]
+    return sum(known, Decimal(0)) if known else None

@@ -47,6 +47,7 @@ class Mise:
     """Everything for so many runs; the china is washed between them."""
 
     runs: int
+    spare_share: Decimal
     needs: tuple[Need, ...]
     plates: int
     spare_plates: int
@@ -59,6 +60,7 @@ def mise_of(drill: Drill, runs: int, seconds: Seconds) -> Mise:
     tools = dict.fromkeys(step.tool for step in drill.spec.steps if step.tool not in BARE_HANDS)
     return Mise(
         runs=runs,
+        spare_share=seconds.spare_share,
         needs=tuple(_need(steps, drill.spec, plates * runs, seconds) for steps in _by_component(drill.spec, seconds)),
         plates=plates,
         spare_plates=_spare_pieces(Decimal(plates), seconds),

@@ -4,7 +4,10 @@ from dataclasses import dataclass, replace
 
 from bot.domain.drill import Drill, SetUp, Spec
 from bot.domain.standard_time import standard_s, step_start_s, wave_s
-from bot.domain.techniques import Seconds
+from bot.domain.techniques import Seconds, StandIn
+
+DRY: tuple[StandIn, ...] = ("firm", "leaf")
+"""Classes of stand-in that waiting does nothing to."""
 
 
 @dataclass(frozen=True)
@@ -13,6 +16,7 @@ class Wait:
 
     component: str
     wait_s: float
+    stand_in: StandIn
     life_s: int | None
 
     @property
@@ -28,6 +32,12 @@ class WorkingOrder:
     set_up: SetUp
     standard_s: float
     waits: tuple[Wait, ...]
+
+    @property
+    def minded(self) -> tuple[Wait, ...]:
+        """The waits to mind: of what has a life, else of what is not dry."""
+        living = tuple(wait for wait in self.waits if wait.life_s is not None)
+        return living or tuple(wait for wait in self.waits if wait.stand_in not in DRY)
 
     @property
     def keeps(self) -> bool:
@@ -77,5 +87,5 @@ def _waits(spec: Spec, set_up: SetUp, seconds: Seconds, size: int) -> tuple[Wait
         placed = seconds.techniques[step.technique].amount.unit != "none"
         if placed and (step.life_s is not None or not again):
             wait_s = whole - step_start_s(spec, set_up, seconds, size, nth)
-            waits.setdefault((step.component, step.life_s), Wait(step.component, wait_s, step.life_s))
+            waits.setdefault((step.component, step.life_s), Wait(step.component, wait_s, step.stand_in, step.life_s))
     return tuple(waits.values())

@@ -1,6 +1,6 @@
 """The chat vocabulary: every word that the bot understands, declared once."""
 
-from bot.words import at_the_pass, coaching, drafts, looking, results, roles, scheduling
+from bot.words import at_the_pass, coaching, drafts, logistics, looking, results, roles, scheduling
 from bot.words.helping import help_words
 from bot.words.registry import Vocabulary
 
@@ -16,5 +16,6 @@ def vocabulary() -> Vocabulary:
             *scheduling.WORDS,
             *roles.WORDS,
             *at_the_pass.WORDS,
+            *logistics.WORDS,
         )
     )
