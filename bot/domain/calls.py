@@ -9,9 +9,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import combinations, permutations
 
-from bot.domain.call_times import Call, CallTimes, Kind, Order, call_times
+from bot.domain.call_times import NONE_AFTER, NONE_BEFORE, Call, CallTimes, Kind, Order, call_times
 from bot.domain.drill import MOST_PLATES, NOT_CALLED, Called, SetUp, Spec
 from bot.domain.identity import set_up_fingerprint
+from bot.domain.standard_time import standard_s
 from bot.domain.techniques import Seconds
 from bot.errors import UserError
 
@@ -49,7 +50,7 @@ def make_sheet(spec: Spec, set_up: SetUp, seconds: Seconds, level: int, number: 
             return Sheet(level, number, way, times.draw(order, latest, chance))
     fitting = [lower for lower in range(1, level) if _fits(spec, set_up, seconds, lower)]
     if fitting:
-        raise UserError("calls-level-too-high", level=level, highest=fitting[-1])
+        raise UserError("calls-level-too-high", level=level, calls=CALLS[level], gap=GAP_S[level], highest=fitting[-1])
     raise UserError("calls-too-short")
 
 
@@ -82,8 +83,10 @@ def _with_times(
 
 
 def _ways(spec: Spec, set_up: SetUp, seconds: Seconds, level: int) -> list[tuple[SetUp, Order]]:
-    """Every order of calls of a level, with the set-up that it makes."""
+    """Every order of calls of a level, with the set-up that it makes; none where the plain run has no room for them."""
     plain = without_calls(set_up)
+    if (CALLS[level] - 1) * GAP_S[level] > (NONE_AFTER - NONE_BEFORE) * standard_s(spec, plain, seconds):
+        return []
     like = set_up.called if set_up.called != NOT_CALLED and set_up.pressure == level else None
     return [
         (replace(plain, plates=plain.plates + called.one_more, pressure=level, called=called), order)

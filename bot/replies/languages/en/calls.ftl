@@ -36,5 +36,5 @@ call-one-more = { $at } “One more plate.”
 call-wait = { $at } “Wait, hands off { $wait } seconds.”
 calls-send = Write down each answer to “How long?” and compare at the stop. Send the run as `{ $example }`.
 calls-which-level = Which level? `calls 1`, `calls 2` or `calls 3`, or `calls 6 2` for drill 6.
-calls-level-too-high = Level { $level } needs a longer run than this; `calls { $highest }` fits.
+calls-level-too-high = This run is too short for level { $level }: { $calls } calls at least { $gap } s apart, none at either end or over heat. `calls { $highest }` fits.
 calls-too-short = This run is too short for calls; lay out more plates first.
