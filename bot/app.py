@@ -134,20 +134,13 @@ async def _secrecy(
     settings: Settings, secrets: Secrets, client: Client, device_id: str, clock: Clock
 ) -> AsyncIterator[Secrecy]:
     """Encryption for this device, or none where the settings say so."""
-    chosen = settings.encryption
-    if not chosen.enabled:
+    if not settings.encryption.enabled:
         yield InTheClear()
         return
-    from bot.matrix.crypto.encryption import Choices, open_encryption  # noqa: PLC0415 - only if it is wanted
+    from bot.matrix.crypto.encryption import open_encryption  # noqa: PLC0415 - only if it is wanted
 
-    choices = Choices(
-        directory=chosen.store,
-        key_file=chosen.key_file,
-        key=secrets.pickle_key.get_secret_value() if secrets.pickle_key else None,
-        withhold_from_unsigned=chosen.withhold_from_unsigned,
-        private_rooms=chosen.private_rooms,
-    )
-    async with open_encryption(client, device_id, choices, clock) as encryption:
+    key = secrets.pickle_key.get_secret_value() if secrets.pickle_key else None
+    async with open_encryption(client, device_id, settings.encryption, key, clock) as encryption:
         yield encryption
 
 

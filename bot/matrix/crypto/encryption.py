@@ -4,12 +4,12 @@ import logging
 from collections import defaultdict
 from collections.abc import AsyncIterator, Mapping, Sequence
 from contextlib import asynccontextmanager
-from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Protocol
 
 from nio import ToDeviceResponse
 
+from bot.errors import NO_HOMESERVER, OperatorError
 from bot.matrix.compose import TXN
 from bot.matrix.crypto.devices import Devices
 from bot.matrix.crypto.machine import Machine
@@ -31,15 +31,24 @@ _BESIDE = ("m.relates_to", TXN)
 """What stands beside the sealed content for the server, and for finding the message again, to read."""
 
 
-@dataclass(frozen=True)
-class Choices:
-    """How the operator wants it: where the store is and its key, who is trusted, and what private rooms are like."""
+class Choices(Protocol):
+    """How the operator wants it."""
 
-    directory: Path
-    key_file: Path
-    key: str | None = field(default=None, repr=False)
-    withhold_from_unsigned: bool = False
-    private_rooms: bool = True
+    @property
+    def store(self) -> Path:
+        """The directory of the crypto store."""
+
+    @property
+    def key_file(self) -> Path:
+        """Where the key that its secrets are pickled with is kept."""
+
+    @property
+    def withhold_from_unsigned(self) -> bool:
+        """Whether devices that their owner has not signed get no keys."""
+
+    @property
+    def private_rooms(self) -> bool:
+        """Whether rooms of two are encrypted."""
 
 
 class Account(RoomServer, Protocol):
@@ -154,11 +163,17 @@ class Encryption:
 
 @asynccontextmanager
 async def open_encryption(
-    account: Account, device_id: str, choices: Choices, clock: Clock
+    account: Account, device_id: str, choices: Choices, given_key: str | None, clock: Clock
 ) -> AsyncIterator[Encryption]:
-    """Encryption on the store of this device, its keys published and signed."""
-    with open_store(choices.directory, choices.key_file, choices.key, account.user_id, device_id) as store:
-        machine = await open_machine(store, account.keys)
-        encryption = Encryption(machine, store, account, choices, clock)
-        await encryption.begin()
+    """Encryption on the store of this device, its keys published and signed; an OperatorError if that cannot be.
+
+    A key given, as from the environment, goes before the one in the file.
+    """
+    with open_store(choices.store, choices.key_file, given_key, account.user_id, device_id) as store:
+        try:
+            machine = await open_machine(store, account.keys)
+            encryption = Encryption(machine, store, account, choices, clock)
+            await encryption.begin()
+        except (TryLater, SendRefused) as problem:
+            raise OperatorError(f"the homeserver cannot be asked for keys now: {problem}", NO_HOMESERVER) from problem
         yield encryption

@@ -31,9 +31,9 @@ async def open_machine(store: CryptoStore, server: KeyServer) -> Machine:
     if published and (known is None or published["keys"].get(f"ed25519:{device_id}") != known.identity_keys["ed25519"]):
         what = "was lost" if known is None else "belongs to another device or an older time"
         raise OperatorError(
-            f"The crypto store of device {device_id} {what}: {store.database_path}. Put it back from a backup. If there "
-            f"is none: sign device {device_id} out of the account {user_id}, delete its row in the table session and "
-            "the directory of the crypto store; the bot then starts as a new device.",
+            f"The crypto store of device {device_id} {what}: {store.database_path}. Put it back from a backup. If "
+            f"there is none: sign device {device_id} out of the account {user_id}, delete its row in the table session "
+            "and the directory of the crypto store; the bot then starts as a new device.",
             NO_DATABASE,
         )
     machine = Machine(user_id, device_id, store)
