@@ -84,9 +84,12 @@ def step_times(spec: Spec, set_up: SetUp, seconds: Seconds, run: SplitRun) -> tu
 
 
 def repeated_s(lost_s: Sequence[float]) -> float | None:
-    """Seconds lost in each of the last three runs: the least of the three. None for fewer, or where one lost none."""
+    """Seconds lost in each of the last three runs: the least of the three. None for fewer, or where one lost none.
+
+    No more than the splits may be off by is no loss.
+    """
     last = lost_s[-RUNS_TO_REPEAT:]
-    return min(last) if len(last) == RUNS_TO_REPEAT and min(last) > 0 else None
+    return min(last) if len(last) == RUNS_TO_REPEAT and min(last) > MOST_OFF_S else None
 
 
 def slowest_step(spec: Spec, set_up: SetUp, seconds: Seconds, runs: Sequence[SplitRun]) -> Step | None:

@@ -9,7 +9,7 @@ from bot.domain.readiness import target_s
 from bot.domain.standard_time import standard_s, targets
 from bot.errors import UserError
 from bot.replies.coaching import aims_line
-from bot.services.meant import Meant, drill_meant
+from bot.services.meant import Meant, drill_as_told_now
 from bot.services.said import Said
 
 Aim = Literal["opening", "house", "brisk"]
@@ -20,14 +20,14 @@ FASTEST, SLOWEST = 1 / 3, 3.0
 
 async def show_target(said: Said, label: str) -> None:
     """Answer with the three aims of the drill and the target that it has."""
-    meant = await drill_meant(said, label)
+    meant = await drill_as_told_now(said, label)
     standard, target = _standard_s(said, meant), target_s(meant.drill, said.house.seconds)
     await said.answer(aims_line(said.phrases, meant.drill, standard, target), meant.live, {"target_s": target})
 
 
 async def set_target(said: Said, label: str, aim: Aim | int) -> None:
     """Make one of the three aims, or a time in seconds, the drill's target: a new wording, so every best stays."""
-    meant = await drill_meant(said, label)
+    meant = await drill_as_told_now(said, label)
     standard = _standard_s(said, meant)
     aims = targets(standard)
     seconds: dict[Aim, float] = {"opening": aims.opening_s, "house": aims.house_s, "brisk": aims.brisk_s}
@@ -40,7 +40,7 @@ async def set_target(said: Said, label: str, aim: Aim | int) -> None:
 
 
 async def _reword(said: Said, meant: Meant, target: int) -> None:
-    """Store the wording, and show it in what is posted now."""
+    """Store the wording, and show it on the card of every posting that somebody may still mean."""
     known = await said.work.drills.get(meant.set_up_id)
     if known is None:
         raise UserError("no-such-drill", label=meant.drill.label)
@@ -48,7 +48,8 @@ async def _reword(said: Said, meant: Meant, target: int) -> None:
     if wording == known.drill.wording:
         return
     aimed = await said.work.drills.reword(known, wording, said.now)
-    for live in await said.work.drills.live_in(said.kitchen.room_id):
+    last = await said.work.drills.last_live(said.kitchen.room_id)
+    for live in {*await said.work.drills.live_in(said.kitchen.room_id), *filter(None, (meant.live, last))}:
         if live.set_up_id == meant.set_up_id:
             await said.work.drills.save_live(replace(live, drill=aimed.drill))
 

@@ -1,6 +1,6 @@
 """Which drill is meant: the one named, else the one whose thread it is, else the newest."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.domain.drill import Drill
 from bot.errors import UserError
@@ -31,6 +31,13 @@ async def drill_meant(said: Said, label: str = "") -> Meant:
     if live is None:
         raise UserError("no-drill-yet")
     return Meant(live.set_up_id, live.spec_id, live.drill, live)
+
+
+async def drill_as_told_now(said: Said, label: str = "") -> Meant:
+    """The drill that the person means, in its newest wording and not in the one that it was posted with."""
+    meant = await drill_meant(said, label)
+    published = await said.work.drills.get(meant.set_up_id)
+    return replace(meant, drill=published.drill) if published else meant
 
 
 async def own_drill(said: Said, label: str) -> Meant:

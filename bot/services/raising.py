@@ -11,7 +11,7 @@ from bot.errors import UserError
 from bot.replies.coaching import figures_of_raise, hold_line, ready_lines, standing_line, too_much, way_lines
 from bot.replies.markup import plain_name
 from bot.services.drafting import draft_like
-from bot.services.meant import Meant, drill_meant
+from bot.services.meant import Meant, drill_as_told_now
 from bot.services.ports.records import Run
 from bot.services.said import Said
 
@@ -21,7 +21,7 @@ MONTH = timedelta(days=28)
 
 async def tell_raise(said: Said, label: str) -> None:
     """Tell the chef in private whether to hold or raise, and where it is raise, the ways up with their true size."""
-    meant = await drill_meant(said, label)
+    meant = await drill_as_told_now(said, label)
     standings = await _standings_of_the_month(said, meant)
     ready = sum(standing.ready for standing in standings)
     target = target_s(meant.drill, said.house.seconds)
@@ -39,7 +39,7 @@ async def tell_raise(said: Said, label: str) -> None:
 
 async def draft_raise(said: Said, label: str, nth: int) -> None:
     """Begin a draft of the nth way up; one that is too much at once is refused with its size."""
-    meant = await drill_meant(said, label)
+    meant = await drill_as_told_now(said, label)
     ways = harder(meant.drill, said.house.seconds)
     if not 1 <= nth <= len(ways):
         raise UserError("which-raise", most=len(ways))
@@ -54,7 +54,7 @@ async def say_ready(said: Said, label: str) -> None:
     """Keep that the person is ready for a harder version, and tell them in private where their runs stand."""
     if said.member.consent != "in":
         raise UserError("ready-when-joined")
-    meant = await drill_meant(said, label)
+    meant = await drill_as_told_now(said, label)
     ready = tuple(dict.fromkeys((*said.member.ready, meant.set_up_id)))
     await said.work.kitchens.save_member(replace(said.member, ready=ready))
     runs = await said.work.runs.on_set_up(said.user_id, meant.set_up_id)
@@ -66,7 +66,7 @@ async def say_ready(said: Said, label: str) -> None:
 
 async def take_back_ready(said: Said, label: str) -> None:
     """Forget that the person said so."""
-    meant = await drill_meant(said, label)
+    meant = await drill_as_told_now(said, label)
     ready = tuple(set_up_id for set_up_id in said.member.ready if set_up_id != meant.set_up_id)
     await said.work.kitchens.save_member(replace(said.member, ready=ready))
     await said.tell(said.phrases("ready-off", drill=meant.drill.wording.name))

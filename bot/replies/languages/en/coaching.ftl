@@ -15,10 +15,10 @@ raise-hold = Hold { $drill } as it is: { $ready } of this month's { $cooks ->
     [1] 1 cook
    *[other] { $cooks } cooks
  } { $ready ->
-    [1] has
-   *[other] have
- } it in hand at { $target }. It takes half of them, two at least.
-raise-ready = { $drill } is ready for a harder version: { $ready } of this month's { $cooks } cooks have it in hand at { $target }.
+    [1] keeps
+   *[other] keep
+ } 11 in 12 good at { $target }. It takes half of them, two at least.
+raise-ready = { $drill } is ready for a harder version: { $ready } of this month's { $cooks } cooks keep 11 in 12 good at { $target }.
 raise-said-ready = Ready by their own word: { $names }.
 raise-fitting = 5 to 10 % more work, the size to take: { $ways }.
 raise-others = Less or more than that: { $ways }.
