@@ -25,10 +25,9 @@ class Loss:
         """All that is lost."""
         return self.used_up + self.again + self.thrown
 
-    @property
-    def cost(self) -> Decimal | None:
-        """What that costs; None where the component has no price."""
-        return None if self.need.price is None else self.total * self.need.price
+    def cost(self, digits: int) -> Decimal | None:
+        """What that costs, to so many figures behind the point; None where the component has no price."""
+        return None if self.need.price is None else round(self.total * self.need.price, digits)
 
 
 @dataclass(frozen=True)
@@ -50,9 +49,9 @@ def losses_of(mise: Mise, built_again: Decimal = Decimal(0)) -> tuple[Loss, ...]
     return tuple(_loss(need, built_again) for need in mise.needs)
 
 
-def cost_of(losses: tuple[Loss, ...]) -> Decimal | None:
-    """What all priced losses cost together; None where nothing has a price."""
-    return _sum_of(loss.cost for loss in losses)
+def cost_of(losses: tuple[Loss, ...], digits: int) -> Decimal | None:
+    """What all priced losses cost together, each rounded as it is shown; None where nothing has a price."""
+    return _sum_of(loss.cost(digits) for loss in losses)
 
 
 def plate_cost(mise: Mise) -> Decimal | None:

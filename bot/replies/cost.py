@@ -6,7 +6,7 @@ from bot.domain.cost import Loss, Week, cost_of, losses_of, plate_cost
 from bot.domain.drill import Drill
 from bot.domain.mise import Mise
 from bot.replies.amounts import amount_text
-from bot.replies.money import money, money_text
+from bot.replies.money import digits_of, money, money_text
 from bot.replies.phrases import Phrases
 
 
@@ -19,24 +19,24 @@ def cost_lines(say: Phrases, drill: Drill, mise: Mise, week: Week | None, curren
     ]
     if week:
         lines.append(say("cost-week", runs=week.runs, redo=week.redo, rebuilt=week.rebuilt))
-    run, again = cost_of(losses), plate_cost(mise)
+    run, again = cost_of(losses, digits_of(currency)), plate_cost(mise)
     if run is not None and again is not None:
         lines.append(say("cost-run", run=money_text(say, run, currency), again=money_text(say, again, currency)))
     return [*lines, _pass_line(say, drill.wording.dish_price, week, currency)]
 
 
-def figures_of_cost(drill: Drill, mise: Mise, week: Week | None) -> dict[str, float | int | str | None]:
+def figures_of_cost(drill: Drill, mise: Mise, week: Week | None, currency: str) -> dict[str, float | int | str | None]:
     """The numbers behind the costs; sums of money as text, exact."""
-    losses = _losses(mise, week)
+    losses, digits = _losses(mise, week), digits_of(currency)
     figures: dict[str, float | int | str | None] = {
-        "run_cost": _exact(cost_of(losses)),
+        "run_cost": _exact(cost_of(losses, digits)),
         "plate_cost": _exact(plate_cost(mise)),
         "dish_price": _exact(drill.wording.dish_price),
     }
     for loss in losses:
         name = loss.need.component
         figures |= {f"{name}.used_up": float(loss.used_up), f"{name}.again": float(loss.again)}
-        figures |= {f"{name}.thrown": float(loss.thrown), f"{name}.cost": _exact(loss.cost)}
+        figures |= {f"{name}.thrown": float(loss.thrown), f"{name}.cost": _exact(loss.cost(digits))}
     return figures
 
 
@@ -49,7 +49,8 @@ def _loss_line(say: Phrases, loss: Loss, currency: str) -> str:
     unit, component = loss.need.unit, loss.need.component
     parts = [("cost-used-up", loss.used_up), ("cost-again", loss.again), ("cost-thrown", loss.thrown)]
     told = [say(key, amount=amount_text(amount, unit)) for key, amount in parts if amount]
-    if loss.cost is None or loss.need.price is None:
+    cost = loss.cost(digits_of(currency))
+    if cost is None or loss.need.price is None:
         return say("cost-unpriced", component=component, parts=", ".join(told), unit=unit)
     return say(
         "cost-line",
@@ -57,7 +58,7 @@ def _loss_line(say: Phrases, loss: Loss, currency: str) -> str:
         parts=", ".join(told),
         total=amount_text(loss.total, unit),
         price=_exact(loss.need.price) or "",
-        cost=money_text(say, loss.cost, currency),
+        cost=money_text(say, cost, currency),
     )
 
 

@@ -18,15 +18,20 @@ def check_currency(code: str) -> str:
 
 def check_sum(amount: Decimal, currency: str) -> Decimal:
     """A sum that can be paid in this currency; a UserError where it has a smaller part than the smallest coin."""
-    digits = get_currency_precision(currency)
+    digits = digits_of(currency)
     if amount != round(amount, digits):
         raise UserError("price-too-fine", currency=currency, digits=digits, example=money(amount, currency))
     return amount
 
 
+def digits_of(currency: str) -> int:
+    """How many figures a sum in this currency has behind the point."""
+    return int(get_currency_precision(currency))
+
+
 def money(amount: Decimal, currency: str) -> str:
     """The amount alone, to the minor unit: ``14.50``, and ``1450`` where there is none."""
-    return f"{amount:.{get_currency_precision(currency)}f}"
+    return f"{amount:.{digits_of(currency)}f}"
 
 
 def money_text(say: Phrases, amount: Decimal, currency: str) -> str:

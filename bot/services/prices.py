@@ -33,6 +33,7 @@ async def set_price(said: Said, label: str, component: str, price: Decimal) -> N
         raise UserError("price-no-component", component=component, components=components)
     steps = tuple(replace(s, price=price) if s.component.casefold() == named else s for s in spec.steps)
     kept = await said.work.drills.reprice(published, replace(spec, steps=steps), said.now)
+    await _put_up(said, kept)
     await _tell_cost(said, kept, currency)
 
 
@@ -42,6 +43,7 @@ async def set_dish_price(said: Said, label: str, price: Decimal) -> None:
     currency = _currency(said)
     wording = replace(published.drill.wording, dish_price=check_sum(price, currency))
     kept = await said.work.drills.reword(published, wording, said.now)
+    await _put_up(said, kept)
     await _tell_cost(said, kept, currency)
 
 
@@ -50,12 +52,20 @@ async def tell_cost(said: Said, label: str) -> None:
     await _tell_cost(said, await _published(said, label), _currency(said))
 
 
+async def _put_up(said: Said, kept: PublishedDrill) -> None:
+    """Give what is posted now the same prices, so that a change of the posted drill keeps them."""
+    for live in await said.work.drills.live_in(said.kitchen.room_id):
+        stored = await said.work.drills.get(live.set_up_id)
+        if stored and live.spec_id == kept.spec_id:
+            await said.work.drills.save_live(replace(live, drill=stored.drill))
+
+
 async def _tell_cost(said: Said, published: PublishedDrill, currency: str) -> None:
     """One run's losses, with this week's plates built again where enough people ran, and its redos on the pass."""
     mise = mise_of(published.drill, 1, said.house.seconds)
     week = await _week(said, published)
     lines = cost_lines(said.phrases, published.drill, mise, week, currency)
-    await said.tell("\n".join(lines), figures_of_cost(published.drill, mise, week))
+    await said.tell("\n".join(lines), figures_of_cost(published.drill, mise, week, currency))
 
 
 async def _week(said: Said, published: PublishedDrill) -> Week | None:
@@ -70,7 +80,7 @@ async def _week(said: Said, published: PublishedDrill) -> Week | None:
 
 
 async def _published(said: Said, label: str) -> PublishedDrill:
-    """The drill named or meant, as it is stored now: a posted one keeps the prices of the day it was posted."""
+    """The drill named or meant, as it is stored."""
     meant = await drill_meant(said, label)
     published = await said.work.drills.get(meant.set_up_id)
     if published is None:

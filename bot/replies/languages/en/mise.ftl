@@ -69,7 +69,7 @@ cost-pass = { $redo ->
    *[other] { $redo } redos on the pass would be { $redo } plates of { $dish }: { $cost }.
  }
 cost-no-dish = `price dish 14.50` says what a guest pays for the real dish.
-price-currency = Prices are in { $currency }.
+price-currency = Prices are in { $currency }. Those given before keep their figures.
 price-currency-first = Say the kitchen's currency first, by its code, like `price EUR`.
 price-which-currency = I do not know the currency { $code }. Send its three-letter code, like `price EUR`.
 price-too-fine = { $currency } has { $digits ->
