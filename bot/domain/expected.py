@@ -29,13 +29,21 @@ class Earlier:
 
 @dataclass(frozen=True)
 class Fitted:
-    """What the fit of the weeks before knows of a cook, as ratios to standard time.
+    """What the fit of the weeks before says of a cook's next run, as ratios to standard time.
 
-    ``usual`` is on any set-up, ``on_it`` on the one in question, None where the fit does not know that one.
+    ``usual`` is on any set-up, ``on_it`` on the one in question, None where the fit does not know that one. ``runs``
+    is how many the cook had in the quarter, ``learning`` the crew's change in log time for each unit of its log.
     """
 
     usual: float
     on_it: float | None
+    runs: int = 0
+    learning: float = 0.0
+
+    def at_middle_of(self, runs: int) -> "Fitted":
+        """The same of the middle one of so many next runs: practice that the whole crew shows is no surprise."""
+        practice = ((self.runs + (runs + 1) / 2) / (self.runs + 1)) ** self.learning
+        return replace(self, usual=self.usual * practice, on_it=self.on_it and self.on_it * practice)
 
 
 @dataclass(frozen=True)

@@ -63,6 +63,8 @@ def figures_text(say: Phrases, kind: str, row: Row) -> str:
     figure = row.figure
     if kind == "own":
         percent = percent_faster(figure)
+        if percent == 0:
+            return say("board-as-expected")
         return say("board-slower", percent=-percent) if percent < 0 else say("board-faster", percent=percent)
     if kind == "clean":
         return say("board-share", clean=figure.clean, attempted=figure.attempted)

@@ -4,6 +4,7 @@ from datetime import date, datetime
 
 from bot.domain.kitchen_day import week_closes
 from bot.replies.card import posted_card
+from bot.services.expectations import keep_fitted
 from bot.services.house import House
 from bot.services.light_weeks import is_light_week
 from bot.services.ports.records import Kitchen, LiveDrill, PublishedDrill
@@ -28,7 +29,7 @@ async def post_drill(
     text = posted_card(house.phrases, published.drill, house.seconds, light=is_light_week(kitchen, week))
     root = await speaker.post(kitchen.room_id, f"{house.phrases('late')} {text}" if late else text)
     await speaker.pin(kitchen.room_id, root, former.root if former else None)
-    return await work.drills.save_live(
+    live = await work.drills.save_live(
         LiveDrill(
             room_id=kitchen.room_id,
             set_up_id=published.set_up_id,
@@ -40,6 +41,8 @@ async def post_drill(
             root=root,
         )
     )
+    await keep_fitted(work, live)
+    return live
 
 
 def closes_at(kitchen: Kitchen, week: str) -> datetime:

@@ -3,6 +3,7 @@
 from sqlalchemy import Boolean, Column, Date, Float, ForeignKey, Index, Integer, Table, Text, UniqueConstraint
 
 from bot.domain.drill import Drill, SetUp, Spec, Wording
+from bot.domain.expected import Fitted
 from bot.domain.fairness.cells import Cell
 from bot.domain.fairness.fit import Fit
 from bot.domain.fairness.ranking import QuarterBoard
@@ -89,6 +90,13 @@ frozen_boards = Table(
     kept("board", Board | Together),
 )
 
+fitted_weeks = Table(
+    "fitted_week",
+    metadata,
+    Column("live_id", Integer, ForeignKey("live_drill.id"), primary_key=True),
+    kept("cooks", dict[str, Fitted]),
+)
+
 runs = Table(
     "run",
     metadata,
@@ -161,6 +169,7 @@ fits = Table(
     moment("fitted_at"),
     Column("fit", Kept(Fit)),
     kept("cells", tuple[Cell, ...]),
+    kept("ready", tuple[int, ...]),
     kept("seconds", Seconds),
     Column("closed_at", Moment),
     Column("board", Kept(QuarterBoard)),

@@ -1,13 +1,15 @@
 """Drills as posted, and the boards frozen when their week closed."""
 
+from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Select, String, bindparam, cast, literal, select
 
+from bot.domain.expected import Fitted
 from bot.services.ports.records import ClosedBoard, FrozenBoard, LiveDrill
 from bot.storage.repository import Repository, columns_of, values_of
-from bot.storage.tables import frozen_boards, live_drills, outbox
+from bot.storage.tables import fitted_weeks, frozen_boards, live_drills, outbox
 
 _LIVE = select(*columns_of(live_drills, LiveDrill))
 _LAST = _LIVE.where(live_drills.c.room_id == bindparam("room_id")).order_by(live_drills.c.id.desc()).limit(1)
@@ -66,6 +68,15 @@ class Lives(Repository):
         """The boards kept at the closing of this posting, by kind."""
         kept = select(frozen_boards).where(frozen_boards.c.live_id == live_id).order_by(frozen_boards.c.kind)
         return [FrozenBoard(**row) for row in await self._all(kept)]
+
+    async def keep_fitted(self, live_id: int, cooks: Mapping[str, Fitted]) -> None:
+        """Keep what the fit says of these cooks as this posting begins."""
+        await self._put(fitted_weeks, live_id=live_id, cooks=dict(cooks))
+
+    async def fitted(self, live_id: int) -> dict[str, Fitted]:
+        """What was kept of that; empty where nothing was."""
+        row = await self._one(select(fitted_weeks.c.cooks).where(fitted_weeks.c.live_id == live_id))
+        return dict(row["cooks"]) if row else {}
 
     async def closed_boards(self, room_id: str, kind: str, since: str, before: str) -> list[ClosedBoard]:
         """The frozen boards of this kind and room from one ISO week to the one before another, in order."""

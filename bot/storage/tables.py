@@ -8,6 +8,7 @@ from bot.storage.columns import metadata
 from bot.storage.drill_tables import (
     drafts,
     fits,
+    fitted_weeks,
     frozen_boards,
     hands,
     live_drills,
@@ -38,6 +39,7 @@ __all__ = [
     "OPEN",
     "drafts",
     "fits",
+    "fitted_weeks",
     "frozen_boards",
     "hands",
     "inbox",

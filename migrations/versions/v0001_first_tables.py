@@ -90,6 +90,7 @@ def _week() -> None:
         "frozen_board",
         *(_key_of("live_id", "live_drill"), _key("kind"), *_moments("closed_at"), *_texts("board")),
     )
+    op.create_table("fitted_week", _key_of("live_id", "live_drill"), *_texts("cooks"))
     op.create_table(
         "schedule",
         *(_id(), *_texts("room_id", "tz"), *_wholes("weekday", "hh", "mm", "version"), *_flags("enabled", "hold")),
@@ -161,7 +162,7 @@ def _runs() -> None:
     _index("question", "user_id", "lapses_at")
     op.create_table(
         "fit",
-        *(_key("whose"), _key("quarter"), *_texts("mark", "cells", "seconds"), *_moments("fitted_at")),
+        *(_key("whose"), _key("quarter"), *_texts("mark", "cells", "ready", "seconds"), *_moments("fitted_at")),
         *(_maybe("fit"), _maybe("board"), _maybe_moment("closed_at")),
     )
 

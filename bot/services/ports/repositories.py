@@ -1,10 +1,11 @@
 """What remembers the records. Every call belongs to the unit of work it was reached through and commits with it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 from typing import Protocol
 
 from bot.domain.drill import Drill, Spec, Wording
+from bot.domain.expected import Fitted
 from bot.services.ports.records import (
     ClosedBoard,
     Draft,
@@ -153,6 +154,12 @@ class Drills(Protocol):
 
     async def frozen(self, live_id: int) -> list[FrozenBoard]:
         """The boards kept at the closing of this posting."""
+
+    async def keep_fitted(self, live_id: int, cooks: Mapping[str, Fitted]) -> None:
+        """Keep what the fit says of these cooks as this posting begins."""
+
+    async def fitted(self, live_id: int) -> dict[str, Fitted]:
+        """What was kept of that; empty where nothing was."""
 
     async def closed_boards(self, room_id: str, kind: str, since: str, before: str) -> list[ClosedBoard]:
         """The frozen boards of this kind and room from one ISO week to the one before another, in order."""

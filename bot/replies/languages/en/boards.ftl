@@ -13,13 +13,14 @@ board-tries = { $time } ({ $tries ->
  })
 board-share = { $clean }/{ $attempted }
 board-faster = { $percent } % faster
+board-as-expected = as expected
 board-slower = { $percent } % slower
 too-close = too close to call
 too-close-row = { $row }, too close to call
 board-not-yet = No { $kind } board yet. It needs three cooks with runs that somebody watched and raised a hand on.
 board-not-yet-any = No board yet. It needs three cooks with runs that somebody watched and raised a hand on.
 board-yours = Yours on { $kind }: place { $place }, { $figures }.
-which-board = Boards are `own`, `fast`, `steady`, `clean`, `house` and `quarter`, like `!board fast`.
+which-board = Boards are `own`, `fast`, `steady`, `clean`, `house`, `quarter` and `group`, like `!board fast`.
 no-live-drill = No drill is live here. The chef posts one with `!post`.
 a-cook = a cook
 light-no-board = A light week: short, tidy, no board.
