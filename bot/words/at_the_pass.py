@@ -28,7 +28,7 @@ _CALLS = re.compile(
     re.IGNORECASE,
 )
 _MINUTES = re.compile(r"\d{1,4}")
-_WIDTH = re.compile(r"\d{1,4}(?:[.,]\d{1,2})?")
+_WIDTH = re.compile(r"\d{1,4}(?:\.\d{1,2})?")
 
 
 async def _pickup(said: Said, rest: str) -> None:
@@ -37,7 +37,7 @@ async def _pickup(said: Said, rest: str) -> None:
         raise UserError("pickup-how")
     plates, limit_s, hands = int(found["plates"]), _length_s(found["limit"]), int(found["hands"] or 1)
     if not (1 <= plates <= MOST_PLATES and 1 <= hands <= MOST_HANDS and 1 <= limit_s <= DAY_S // 2):
-        raise UserError("pickup-out-of-range", plates=MOST_PLATES, hands=MOST_HANDS)
+        raise UserError("pickup-out-of-range", plates=str(MOST_PLATES), hands=MOST_HANDS)
     await answer_pickup(said, Wanted(plates, limit_s, found["label"] or "", hands if found["hands"] else None))
 
 
@@ -78,7 +78,7 @@ def _widths_mm(typed: str) -> list[float]:
     for word in words:
         if not _WIDTH.fullmatch(word):
             raise UserError("dots-unreadable", typed=word.replace("`", "'")[:20])
-    widths_mm = [float(word.replace(",", ".")) for word in words]
+    widths_mm = [float(word) for word in words]
     if any(not 0 < width <= WIDEST_MM for width in widths_mm):
         raise UserError("dots-out-of-range", most=f"{WIDEST_MM:.0f}")
     return widths_mm

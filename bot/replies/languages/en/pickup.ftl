@@ -22,7 +22,7 @@ pickup-step = { $component } { $technique }
 pickup-sum = One plate { $touch } s, then { $more } x { $largest } s: { $time }. { $limit } is a plate every { $takt } s.
 pickup-own-pace = At this kitchen's own pace, { $ratio } x standard: { $time }.
 pickup-how = Write the plates, then the minutes, like `pickup 120 in 20` or `pickup 11 120 in 20`; `with 4` for four pairs of hands.
-pickup-out-of-range = I can plan 1 to { $plates } plates, { $hands } pairs of hands and 12 hours at most, like `pickup 120 in 20`.
+pickup-out-of-range = I can plan 1 to { $plates } plates, 1 to { $hands } hands and 12 hours at most, like `pickup 120 in 20`.
 
 hands = { $many ->
     [1] one pair of hands
