@@ -16,7 +16,7 @@ def trend_lines(say: Phrases, drill: str, trend: Trend, standards_s: Mapping[str
     """The lines for first runs of which one at least has a time.
 
     ``standards_s`` are the standard times by letter of the set-up asked about (under an empty letter) and of those
-    that runs were carried over from; ``slowest`` is the component of the step that costs most, empty if unknown.
+    that runs were carried over from; ``slowest`` is the technique of the step that costs most, empty if unknown.
     """
     runs = ", ".join(_run_text(run) for run in trend.last.timed)
     if trend.progress is None:
@@ -28,7 +28,7 @@ def trend_lines(say: Phrases, drill: str, trend: Trend, standards_s: Mapping[str
     if trend.ahead:
         lines.append(say("trend-next", low=clock_text(trend.ahead.low_s), high=clock_text(trend.ahead.high_s)))
     lines += [" ".join(notes)] if (notes := _notes(say, trend, standards_s)) else []
-    return [*lines, say("trend-slowest", component=slowest)] if slowest else lines
+    return [*lines, say("trend-slowest", technique=slowest)] if slowest else lines
 
 
 def level_question(say: Phrases, drill: str, trend: Trend) -> str:
@@ -39,7 +39,7 @@ def level_question(say: Phrases, drill: str, trend: Trend) -> str:
 def figures_of_trend(trend: Trend) -> Figures:
     """The numbers behind it, both looks among them."""
     figures: Figures = {f"run.{nth}.net_s": net_s for nth, net_s in enumerate(trend.last.nets_s, 1)}
-    figures |= {"median_s": trend.last.median_s, "needed": NEEDED, "level": trend.level}
+    figures |= {"median_s": trend.last.median_s, "needed": NEEDED, "level": int(trend.level)}
     figures |= {f"redo.{name}": value for name, value in vars(trend.redo).items()}
     if trend.progress:
         figures |= _figures_of_look("now", trend.progress.now)

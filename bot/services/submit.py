@@ -14,6 +14,7 @@ from bot.services.meant import Meant, drill_meant
 from bot.services.people import hold_until_joined
 from bot.services.ports.records import Run
 from bot.services.said import Said
+from bot.services.trend import ask_when_level
 from bot.services.working_out import remarks_on, work_out_line
 
 LAPSING = ("count", "left", "sure", "steps", "again", "undo")
@@ -67,6 +68,7 @@ async def _take(said: Said, line: Line) -> bool:
     hints = [rebuilt_hint(said.phrases, kept.result)] if _by_redo_alone(line.read) else []
     await _answer_for(said, kept, meant, hints)
     await advise_step_back(said, kept, meant)
+    await ask_when_level(said, meant)
     return True
 
 

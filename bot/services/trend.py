@@ -4,17 +4,15 @@ from collections.abc import Sequence
 
 from bot.domain.drill import Drill
 from bot.domain.first_runs import DayRun
-from bot.domain.kitchen_day import kitchen_day
 from bot.domain.splits import SplitRun, slowest_step
 from bot.domain.standard_time import standard_s
 from bot.domain.trend import Trend, trend_of
 from bot.errors import UserError
 from bot.replies.trend import figures_of_trend, level_question, trend_lines
+from bot.services.advice import advise
 from bot.services.meant import Meant, own_drill
-from bot.services.ports.messages import Cause
 from bot.services.ports.records import PublishedDrill, Run
 from bot.services.said import Said
-from bot.services.speaker import Speaker
 
 SetUps = dict[int, PublishedDrill]
 """Set-ups of one spec by stored id."""
@@ -24,14 +22,30 @@ async def tell_trend(said: Said, label: str) -> None:
     """Whether the first run of each day on the drill named or last run grows faster, and what to expect of the next."""
     meant = await own_drill(said, label)
     runs, set_ups = await _runs_to_compare(said, meant)
-    trend = trend_of(_day_run(said, meant, run, set_ups[run.set_up_id]) for run in runs)
+    trend = _trend_of(said, meant, runs, set_ups)
     if not trend.last.timed:
         raise UserError("no-trend")
     name = meant.drill.wording.name
     lines = trend_lines(said.phrases, name, trend, _standards_s(said, meant, set_ups), _slowest(said, meant, runs))
     await said.tell("\n".join(lines), figures_of_trend(trend))
     if trend.level:
-        await _ask_about_level(said, name, trend)
+        await _ask_what_to_change(said, meant, trend)
+
+
+async def ask_when_level(said: Said, meant: Meant) -> None:
+    """Ask the person what to change when their newest first run is the one by which they have become level."""
+    trend = _trend_of(said, meant, *await _runs_to_compare(said, meant))
+    if trend.newly_level:
+        await _ask_what_to_change(said, meant, trend)
+
+
+async def _ask_what_to_change(said: Said, meant: Meant, trend: Trend) -> None:
+    question = level_question(said.phrases, meant.drill.wording.name, trend)
+    await advise(said, said.user_id, question, figures_of_trend(trend))
+
+
+def _trend_of(said: Said, meant: Meant, runs: Sequence[Run], set_ups: SetUps) -> Trend:
+    return trend_of(_day_run(said, meant, run, set_ups[run.set_up_id]) for run in runs)
 
 
 async def _runs_to_compare(said: Said, meant: Meant) -> tuple[list[Run], SetUps]:
@@ -70,18 +84,11 @@ def _standard_s(said: Said, drill: Drill) -> float:
 
 
 def _slowest(said: Said, meant: Meant, runs: Sequence[Run]) -> str:
-    """The component of the step that costs most beside standard in every of the last runs with splits, if any does."""
+    """The technique of the step that costs most beside standard in each of the last runs with splits, if any does."""
     split = [
         SplitRun(run.splits_s, run.result.count.attempted)
         for run in runs
         if run.splits_s and run.set_up_id == meant.set_up_id
     ]
     step = slowest_step(meant.drill.spec, meant.drill.set_up, said.house.seconds, split)
-    return step.component if step else ""
-
-
-async def _ask_about_level(said: Said, drill: str, trend: Trend) -> None:
-    """Ask what to change, at most once a kitchen day."""
-    today = kitchen_day(said.now, said.kitchen.zone, said.kitchen.day_turn)
-    once_a_day = Speaker(said.work, Cause(event_id=f"level:{said.user_id}:{today}"))
-    await once_a_day.tell(said.user_id, level_question(said.phrases, drill, trend), figures_of_trend(trend))
+    return step.technique if step else ""

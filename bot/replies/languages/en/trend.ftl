@@ -20,9 +20,9 @@ trend-all = The runs: { $runs }.
 trend-next = Next run: about { $low } to { $high }, four times in five.
 trend-short = * a short run, scaled to the full set-up by its touches.
 trend-carried = ({ $letter }) run on set-up { $letter }, carried over by levelled pace: standard { $there } there, { $here } here.
-trend-slowest = Slowest against standard: the { $component }.
+trend-slowest = Slowest against standard: the { $technique }.
 level-question =
-    { $drill }: your last { $count } first runs stay within 3 %, and clean. Would one of these help?
+    { $drill }: your last { $count } first runs stay within 3 %, 90 % of the plates or more good. Would one of these help?
     1. Change the working order: `order` compares them.
     2. Train the costliest step alone.
     3. Fewer plates with a tougher rule.
