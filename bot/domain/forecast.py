@@ -45,8 +45,7 @@ def next_run(nets_s: Sequence[float]) -> Band | None:
     """The band for the first run after these, which are all those with a time, in order; None where they are too few.
 
     The textbook's prediction interval about the least-squares line through the last log nets. It goes along with a
-    trend that cannot yet be told from luck, and holds its 80 % with a wild run among them, where a band of the steady
-    line and the own noise holds 75 (``make bench`` measures it).
+    trend that cannot yet be told from luck, since a band that stayed behind would miss most runs of who has one.
     """
     if len(nets_s) < NEEDED:
         return None

@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
 from math import exp, log
 from typing import Literal
 
@@ -15,7 +14,7 @@ NEEDED = 8
 
 MOST_CHANCE = 0.025
 """The largest one-sided p that still counts. An ordinary 0.1, looked at after every run, would be met by chance within
-24 runs for six unchanged cooks of ten; this, on two looks running, for one of twelve (``make bench`` measures both)."""
+24 runs for six unchanged cooks of ten; this, on two looks running, for fewer than one (``make bench`` measures)."""
 
 LEAST_CHANGE = 0.04
 """From the first to the last of the runs looked at the steady line must change by at least this share."""
@@ -71,11 +70,11 @@ class RedoChange:
     now: int
     now_built: int
 
-    @cached_property
+    @property
     def redos(self) -> Redos | None:
         """Whether there are fewer or more; None where the shares lie less than two plates of a half apart."""
         further = self.now * self.was_built - self.was * self.now_built
-        if abs(further) < LEAST_REDOS * max(self.was_built, self.now_built):
+        if further == 0 or abs(further) < LEAST_REDOS * max(self.was_built, self.now_built):
             return None
         return "fewer" if further < 0 else "more"
 

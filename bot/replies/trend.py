@@ -1,6 +1,7 @@
 """What a cook's first runs say, in at most six lines."""
 
 from collections.abc import Mapping
+from dataclasses import asdict
 from math import exp
 
 from bot.domain.first_runs import FirstRun
@@ -40,7 +41,7 @@ def figures_of_trend(trend: Trend) -> Figures:
     """The numbers behind it, both looks among them."""
     figures: Figures = {f"run.{nth}.net_s": net_s for nth, net_s in enumerate(trend.last.nets_s, 1)}
     figures |= {"median_s": trend.last.median_s, "needed": NEEDED, "level": int(trend.level)}
-    figures |= {f"redo.{name}": value for name, value in vars(trend.redo).items()}
+    figures |= {f"redo.{name}": value for name, value in asdict(trend.redo).items()}
     if trend.progress:
         figures |= _figures_of_look("now", trend.progress.now)
         figures |= _figures_of_look("before", trend.progress.before) if trend.progress.before else {}

@@ -98,6 +98,7 @@ def test_redos_by_halves() -> None:
 
 def test_a_single_redo_is_no_difference() -> None:
     """One plate more or less is as clean; on fewer plates too, by their share."""
+    assert redo_change([]).redos is redo_change(days((3, 8))).redos is None
     assert redo_change(days(*[(0, 8)] * 4, (1, 8), *[(0, 8)] * 5)).redos is None
     assert RedoChange(was=0, was_built=80, now=1, now_built=40).redos is None
     assert RedoChange(was=2, was_built=80, now=3, now_built=40).redos == "more"
