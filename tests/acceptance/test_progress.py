@@ -10,6 +10,7 @@ import pytest
 
 from tests.chat import Chat
 
+PAIRS = "!draft Four pairs\nplates 8\n1. 8 bean, pair, ring at half radius"
 LEVEL = ("3:20 8/8", "3:17 8/8", "3:22 8/8", "3:19 8/8")
 SPLITS = (" steps 1:10 1:20 0:50", " steps 1:09 1:18 0:50", " steps 1:11 1:21 0:50", " steps 1:10 1:19 0:50")
 
@@ -114,14 +115,16 @@ async def test_twelve_plates_changed_to_fourteen(chat: Chat) -> None:
     assert "8:30" not in (await chat.whisper("noor", "best 11D"))[0]
 
 
-async def test_a_pressure_round_is_not_carried_over(chat: Chat) -> None:
-    """A run under calls never stands beside one without."""
+async def test_other_work_is_not_carried_over(chat: Chat) -> None:
+    """A run under calls, or in another working order, never stands beside one without: each has a trend of its own."""
     await chat.say("ime", "!post now 11C")
     await chat.say("noor", "!join")
-    await daily(chat, "noor", ["11C 11:00 14/14"] * 2)
-    await daily(chat, "noor", ["11B 8:30 12/12"])
-    assert "1 of 8" in (await chat.whisper("noor", "trend 11B"))[0]
-    assert "2 of 8" in (await chat.whisper("noor", "trend 11C"))[0]
+    for draft in (PAIRS, f"{PAIRS}\nworking plate"):
+        await chat.say("ime", draft)
+        await chat.say("ime", "!publish")
+    await daily(chat, "noor", ["11C 11:20 14/14", "11B 8:30 12/12", "12A 1:20 8/8", "12A 1:21 8/8", "12B 1:15 8/8"])
+    firsts = {label: (await chat.whisper("noor", f"trend {label}"))[0][:6] for label in ("11B", "11C", "12A", "12B")}
+    assert firsts == {"11B": "1 of 8", "11C": "1 of 8", "12A": "2 of 8", "12B": "1 of 8"}
 
 
 async def test_slowest_step(live: Chat) -> None:
