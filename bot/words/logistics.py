@@ -25,7 +25,8 @@ _CURRENCY = re.compile(r"[a-z]{3}", re.IGNORECASE)
 _PRICE = re.compile(
     rf"(?:(?P<label>{_LABEL})(?:\s+|$))?(?:(?P<what>\S.*?)\s+(?P<amount>\d{{1,7}}(?:[.,]\d{{1,4}})?))?", re.IGNORECASE
 )
-_OWN_TABLE = re.compile(rf"(?:{_LABEL})?", re.IGNORECASE)
+_OWN_TABLE = re.compile(r"(?:\d{1,2}[a-z]{0,2}|\d{3,4}[a-z]{1,2})?", re.IGNORECASE)
+"""From a hundred on a drill is named with its letter: a bare number is a length that lacks its depth."""
 
 
 async def _mise(said: Said, rest: str) -> None:

@@ -19,18 +19,18 @@ def _mise() -> Mise:
 def test_loss_of_a_run() -> None:
     """Noodle: half of 192 g is used up, the rest and the spare are thrown; of 8 triangles 2 % are lost, none thrown."""
     noodle, triangle, oil = losses_of(_mise())
-    assert (noodle.used_up, noodle.again, noodle.thrown) == (96, 0, Decimal("115.2"))
-    assert (triangle.used_up, triangle.thrown) == (Decimal("0.16"), 0)
+    assert (noodle.used_up, noodle.again, noodle.thrown) == (Decimal(96), Decimal(0), Decimal("115.2"))
+    assert (triangle.used_up, triangle.thrown) == (Decimal("0.16"), Decimal(0))
     assert (oil.total, oil.cost(2)) == (Decimal("0.5984"), None)
 
 
 def test_plates_built_again_come_out_of_the_spare() -> None:
     """Half a plate a run takes 12 g more noodle and as much less is thrown, until the spare is gone."""
     noodle, triangle, _ = losses_of(_mise(), Decimal("0.5"))
-    assert (noodle.again, noodle.thrown, noodle.total) == (12, Decimal("103.2"), Decimal("211.2"))
+    assert (noodle.again, noodle.thrown, noodle.total) == (Decimal(12), Decimal("103.2"), Decimal("211.2"))
     assert triangle.total == Decimal("0.17")
     gone, _, _ = losses_of(_mise(), Decimal(10))
-    assert (gone.again, gone.thrown) == (240, 0)
+    assert (gone.again, gone.thrown) == (Decimal(240), Decimal(0))
 
 
 def test_costs_add_up_as_they_are_shown() -> None:

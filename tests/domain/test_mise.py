@@ -35,7 +35,7 @@ def test_full_tide() -> None:
         "leaf": "27",
     }
     stays = {need.component: (need.stays_in, need.stays) for need in mise.needs if need.stays_in}
-    assert stays == {"gel": ("bottle", 25), "oil": ("dropper", 0)}
+    assert stays == {"gel": ("bottle", Decimal(25)), "oil": ("dropper", Decimal(0))}
     assert (mise.plates, mise.spare_plates) == (12, 2)
     assert mise.tools == ("bottle", "crumb spoon", "quenelle spoon", "dropper")
 

@@ -11,7 +11,7 @@ TWELVE = SetUp(plates=12, rows=2)
 
 
 def _shape(pattern: Pattern | None) -> tuple[int, int, int] | None:
-    return pattern and (pattern.set_up.plates, pattern.set_up.rows, pattern.set_up.columns)
+    return (pattern.set_up.plates, pattern.set_up.rows, pattern.set_up.columns) if pattern else None
 
 
 def test_what_a_pattern_takes() -> None:
