@@ -4,7 +4,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.domain.call_times import is_quiet
@@ -20,6 +20,8 @@ from tests.domain.kitchen import EVERY, FULL_TIDE, ROPE_COIL, SECONDS
 
 LONG = [drill for drill in EVERY if drill.label in ("9", "11A", "11B", "11C")]
 """Drills long enough for every level."""
+UNHURRIED = settings(deadline=None)
+"""A busy machine is no fault of a sheet."""
 LEVELS, NUMBERS = st.sampled_from(sorted(CALLS)), st.integers(1, 99_999)
 
 
@@ -36,6 +38,7 @@ def _work_s(sheet: Sheet) -> list[float]:
     return moments
 
 
+@UNHURRIED
 @given(st.sampled_from(LONG), LEVELS, NUMBERS)
 def test_how_many_and_how_far_apart(drill: Drill, level: int, number: int) -> None:
     """2, 4 or 6 calls at least 60, 40 or 30 s apart, none in the first 15 % or the last 10 % of standard time."""
@@ -47,6 +50,7 @@ def test_how_many_and_how_far_apart(drill: Drill, level: int, number: int) -> No
     assert 0.15 * standard <= times[0] <= times[-1] <= 0.9 * standard
 
 
+@UNHURRIED
 @given(st.sampled_from(LONG), LEVELS, NUMBERS)
 def test_the_set_up_is_what_is_called(drill: Drill, level: int, number: int) -> None:
     """The plain run's plates, touches and standard, with a plate more, 20 s of hands off, a plate's last step off."""
@@ -63,6 +67,7 @@ def test_the_set_up_is_what_is_called(drill: Drill, level: int, number: int) -> 
     assert standard_s(drill.spec, sheet.set_up, SECONDS) == pytest.approx(expected, abs=1e-9)
 
 
+@UNHURRIED
 @given(st.sampled_from(LONG), LEVELS, NUMBERS)
 def test_never_over_heat(drill: Drill, level: int, number: int) -> None:
     """At standard speed no call comes while spoons are in the warm bath."""
@@ -73,6 +78,7 @@ def test_never_over_heat(drill: Drill, level: int, number: int) -> None:
         assert not any(step.technique in ("quenelle", "two-spoon quenelle") for step in doing)
 
 
+@UNHURRIED
 @given(st.sampled_from(LONG), LEVELS, NUMBERS)
 def test_a_swap_comes_in_time(drill: Drill, level: int, number: int) -> None:
     """The plate is on the table from the start, and at standard speed its step is at least 5 s away."""
@@ -90,6 +96,7 @@ def test_a_swap_comes_in_time(drill: Drill, level: int, number: int) -> None:
             assert call.plate == 0
 
 
+@UNHURRIED
 @given(st.sampled_from(LONG), LEVELS, NUMBERS)
 def test_the_same_number_is_the_same_sheet(drill: Drill, level: int, number: int) -> None:
     """Asked again, and under another wording, a sheet comes out the same."""
@@ -110,12 +117,14 @@ def test_sheets_differ() -> None:
     }
 
 
+@UNHURRIED
 @given(NUMBERS)
 def test_sheets_of_the_highest_level_share_a_set_up(number: int) -> None:
     """At level 3 all three changes are called, so that every sheet is the same work, on one board."""
     assert _sheet(FULL_TIDE, 3, number).set_up == _sheet(FULL_TIDE, 3, 1).set_up
 
 
+@UNHURRIED
 @given(LEVELS, NUMBERS, NUMBERS)
 def test_a_further_sheet_for_the_same_set_up(level: int, number: int, further: int) -> None:
     """Of what a sheet made, another sheet of its level does the same to the work; of another level it starts afresh."""

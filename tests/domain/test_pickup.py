@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import combinations, pairwise
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.domain.pace import clock_text
@@ -45,18 +45,21 @@ def test_full_tide(hands: int, time: str) -> None:
     assert FULL_TIDE_SHARES[2] == pytest.approx(11.0, abs=1e-9)
 
 
+@settings(deadline=None)
 @given(SHARES, st.integers(1, 9))
 def test_no_other_cut_is_better(shares_s: Shares, hands: int) -> None:
     """The largest share is the smallest that any cutting into neighbours gives."""
     assert share_out(shares_s, 1, hands).largest_s == _every_run_of_neighbours(shares_s, hands)
 
 
+@settings(deadline=None)
 @given(SHARES.filter(lambda shares_s: len(shares_s) <= 5), st.integers(1, 6))
 def test_no_other_sharing_is_better(shares_s: Shares, hands: int) -> None:
     """Where hands may share a step, no other way of standing is quicker."""
     assert share_out(shares_s, 1, hands, divide=True).largest_s == _every_sharing(shares_s, hands)
 
 
+@settings(deadline=None)
 @given(SHARES, st.integers(1, 9), st.integers(1, 300), st.booleans())
 def test_every_step_is_done_once(shares_s: Shares, hands: int, plates: int, divide: bool) -> None:
     """The stations are all steps in order, by no more hands than there are; the time is the touches and the rest."""
@@ -78,6 +81,7 @@ def test_the_question_of_120_in_20() -> None:
     assert (pickup.fewer.pieces, pickup.fewer.line.hands, clock_text(pickup.fewer.line.time_s)) == (4, 5, "18:03")
 
 
+@settings(deadline=None)
 @given(st.integers(1, 300), st.integers(1, 7200))
 def test_the_fewest_hands_that_are_in_time(plates: int, limit_s: int) -> None:
     """Where it can be done, one pair of hands fewer cannot; where it cannot, neither can a pair for every step."""
