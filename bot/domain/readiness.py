@@ -38,11 +38,12 @@ class LevelRun:
 
 @dataclass(frozen=True)
 class Standing:
-    """Where a cook stands on a set-up: the plates and the median of the last three counted runs, and what is lacking.
+    """Where a cook stands on a set-up: plates and median of the last counted runs, three at most, and what is lacking.
 
     ``days`` are those since the first counted run.
     """
 
+    runs: int
     accepted: int
     attempted: int
     median_s: int | None
@@ -78,6 +79,7 @@ def standing_of(runs: Sequence[LevelRun], target: int, today: date) -> Standing:
         "days": days >= DAYS_AT_A_LEVEL,
     }
     return Standing(
+        runs=len(last),
         accepted=sum(run.accepted for run in last),
         attempted=sum(run.attempted for run in last),
         median_s=middle_s,

@@ -81,6 +81,7 @@ def standing_line(say: Phrases, standing: Standing, target: int) -> str:
         return say("standing-none")
     told = say(
         "standing",
+        runs=standing.runs,
         accepted=standing.accepted,
         attempted=standing.attempted,
         median=clock_text(standing.median_s),

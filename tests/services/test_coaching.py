@@ -1,11 +1,12 @@
-"""Coaching through the chat: steps taken or asked about, raise, target, ready, next, and a word when it is too much.
+"""Steps taken or asked about, and a word when a drill is too much or a week is light.
 
 Rope coil has eight plates and three steps (twirl, lean, bead); its figures are fixtures of the project's own model.
 """
 
 import pytest
 
-from tests.chat import Chat
+from tests.chat import MORNING, Chat
+from tests.services.practice import DAY, HOUR, WEEK
 
 OFF_CLOCK = (
     "The steps make 3:12 and the clock says 3:02. Which is right? `3:02` keeps the run without its steps, `3:12` takes"
@@ -61,3 +62,40 @@ async def test_an_edit_that_puts_the_steps_off_the_clock_is_asked_about(live: Ch
     await live.say("noor", "3:02 8/8 steps 1:35 0:43 0:46")
     asked = await live.edit("noor", live.last, "3:02 8/8 steps 1:35 0:49 0:48")
     assert asked == [OFF_CLOCK]
+
+
+async def test_two_poor_runs_of_three_bring_a_kind_word_in_private_once_a_day(live: Chat) -> None:
+    """Under three quarters good twice: one suggestion to the cook alone, and none more that day."""
+    await live.say("petra", "3:10 5/8")
+    told = await live.say("petra", "3:12 5/8")
+    assert live.told("petra") == [told[-1]]
+    assert told[-1] == (
+        "Two of your last three runs on Rope coil had under three quarters good. For the next ones let the clock be"
+        " and aim for 6 of 8."
+    )
+    await live.say("petra", "3:13 5/8")
+    assert live.told("petra") == []
+    await live.say("petra", "3:14 5/8", at=live.now + DAY)
+    assert len(live.told("petra")) == 1
+
+
+async def test_two_stopped_runs_bring_fewer_plates(live: Chat) -> None:
+    """Both in private, as stopped runs are."""
+    await live.say("petra", "1:10 stopped 3")
+    await live.say("petra", "1:12 stopped 3")
+    assert live.told("petra")[-1] == (
+        "Two of your last three runs on Rope coil were stopped. Build 4 of the 8 next, at an easy pace, and send the"
+        " others as `left 4`."
+    )
+
+
+async def test_the_card_of_a_light_week_says_so(chat: Chat) -> None:
+    """The fifth Monday's post, and neither the one before it nor the one after."""
+    await chat.say("ime", "!post 6 mon 15:00")
+    light = []
+    for week in range(6):
+        posted = await chat.wait(MORNING + week * WEEK + 7 * HOUR)
+        light.append(
+            any("A light week: short, tidy, no board. 4 of the 8 plates are enough" in text for text in posted)
+        )
+    assert light == [False, False, False, False, True, False]

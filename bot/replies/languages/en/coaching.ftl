@@ -55,7 +55,10 @@ ready-off = Taken back for { $drill }.
 ready-when-joined = Say `join` first, then `ready` again.
 which-ready = Write `ready`, `ready 6` or `ready off`.
 standing-none = A harder version asks for three counted runs with a time; yours are still to come.
-standing = Your last three: { $accepted } of { $attempted } good, median { $median } for a target of { $target }, { $days ->
+standing = Your last { $runs ->
+    [1] counted run
+   *[other] { $runs } counted runs
+ }: { $accepted } of { $attempted } good, median { $median } for a target of { $target }, { $days ->
     [1] 1 day
    *[other] { $days } days
  } since the first.
