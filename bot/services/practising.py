@@ -7,7 +7,7 @@ from statistics import median
 
 from bot.domain.kitchen_day import kitchen_day
 from bot.domain.next_drill import COURSE, NextDrill, PractisedRun, course_drill, next_drill
-from bot.domain.splits import RUNS_TO_REPEAT, SplitRun, StepTime, quickest_quarter_s, step_times
+from bot.domain.splits import MOST_OFF_S, RUNS_TO_REPEAT, SplitRun, StepTime, quickest_quarter_s, step_times
 from bot.errors import UserError
 from bot.replies.coaching import StepPaces, course_line, figures_of_next, next_lines
 from bot.services.ports.records import PublishedDrill, Run
@@ -34,10 +34,17 @@ async def tell_next(said: Said) -> None:
     practised = [_practised(run, set_ups) for run in recent]
     advice = next_drill(drills, practised, said.house.seconds, today)
     if advice is None:
-        with_steps = sum(bool(run.splits_s) for run in recent)
-        raise UserError("next-needs", runs=min(with_steps, RUNS_TO_REPEAT), of=RUNS_TO_REPEAT)
+        raise _nothing_to_say(recent)
     paces = await _paces(said, advice, recent, set_ups)
     await said.tell("\n".join(next_lines(said.phrases, advice, paces)), figures_of_next(advice, paces))
+
+
+def _nothing_to_say(runs: Sequence[Run]) -> UserError:
+    """What it would need, or that what there is singles nothing out."""
+    with_steps = sum(bool(run.splits_s) for run in runs)
+    if with_steps >= RUNS_TO_REPEAT:
+        return UserError("next-nothing-lost", most=MOST_OFF_S)
+    return UserError("next-needs", runs=with_steps, of=RUNS_TO_REPEAT)
 
 
 async def _tell_course(said: Said, runs: Sequence[Run], set_ups: SetUps) -> bool:

@@ -24,6 +24,15 @@ async def test_next_is_one_drill_and_one_reason(live: Chat) -> None:
     assert round(float(str(figures["lost_s"])), 1) == 8.1
 
 
+async def test_next_singles_nothing_out_of_even_runs(live: Chat) -> None:
+    """Three runs with every step within two seconds of standard: nothing is asked for and nothing made up."""
+    await practise(live, {"noor": ("2:45 8/8 steps 1:27 0:38 0:40",) * 3}, days=3)
+    assert await live.say("noor", "!next") == [
+        "By your steps no technique cost over 2 s more than standard three times running, and no redo reason came"
+        " twice: nothing to single out."
+    ]
+
+
 async def test_the_quickest_quarter_is_told_where_five_people_sent_steps() -> None:
     """Five cooks lean at 40, 42, 44, 46 and 47 s a row of eight: the quarter is the second of them, 5.25 s a touch."""
     cooks = ("noor", "kwabena", "lio", "petra", "anselm")

@@ -96,4 +96,5 @@ next-paces = The { $technique } in your last steps on { $drill }: { $pace } s a 
     [none] .
    *[other] , the quickest quarter of the house { $quarter }.
  }
+next-nothing-lost = By your steps no technique cost over { $most } s more than standard three times running, and no redo reason came twice: nothing to single out.
 next-needs = I cannot say yet. It takes steps with three runs (so far { $runs } of { $of }), like `3:02 8/8 steps 1:35 0:43 0:44`, or a redo reason that comes twice, like `fell`.
