@@ -3,13 +3,14 @@
 import asyncio
 import logging
 from collections.abc import AsyncIterator, Callable
-from contextlib import asynccontextmanager
+from contextlib import aclosing, asynccontextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from random import SystemRandom
 from typing import NoReturn
 
 from bot.errors import NO_HOMESERVER, OperatorError
+from bot.fitting import FittingProcess
 from bot.library.course import load_course
 from bot.library.seconds import load_seconds
 from bot.matrix.client import Account, Client
@@ -21,12 +22,14 @@ from bot.matrix.sync import SyncLoop
 from bot.matrix.world import World
 from bot.replies.phrases import english
 from bot.services.faults import Faults
-from bot.services.house import House
+from bot.services.house import Group, House
 from bot.services.inbox import InboxWorker
 from bot.services.planner import Planner
+from bot.services.ports.fitting import Fitter
 from bot.services.ports.messages import SendRefused, TryLater
 from bot.services.ports.records import Session
 from bot.services.ports.world import Clock
+from bot.services.refits import Refits
 from bot.services.unreadable import Unreadable
 from bot.settings import Secrets, Settings
 from bot.storage.storage import SqlStorage
@@ -55,6 +58,7 @@ def build_house(
     zone: str = "UTC",
     chefs: frozenset[str] = frozenset(),
     admin_room: str | None = None,
+    groups: tuple[Group, ...] = (),
 ) -> House:
     """The house as every use case is given it."""
     return House(
@@ -66,6 +70,7 @@ def build_house(
         chefs=chefs,
         admin_room=admin_room,
         zone=zone,
+        groups=groups,
     )
 
 
@@ -80,6 +85,7 @@ class Bot:
     sender: Sender
     planner: Planner
     unreadable: Unreadable
+    refits: Refits
 
     async def run(self) -> NoReturn:
         """Work until cancelled, or until something fails that only the operator can mend."""
@@ -94,12 +100,14 @@ class Bot:
         await self._beat()
         from bot.ticker import Ticker  # noqa: PLC0415 - a tenth of a second that the first answer need not wait for
 
-        ticker = Ticker(self._beat)
-        ticker.start()
+        tickers = [Ticker(self._beat), Ticker(self.refits.look)]  # two, so that no post waits for a fit
+        for ticker in tickers:
+            ticker.start()
         try:
             await asyncio.Event().wait()
         finally:
-            ticker.stop()
+            for ticker in tickers:
+                ticker.stop()
 
     async def _beat(self) -> None:
         await self.planner.tick()
@@ -121,8 +129,11 @@ async def open_bot(
         await storage.migrate()
         client, device_id = await _signed_in(settings, secrets, storage, make_client)
         try:
-            async with _secrecy(settings, secrets, client, device_id, clock) as secrecy:
-                yield _join(settings, storage, client, secrecy, clock)
+            async with (
+                _secrecy(settings, secrets, client, device_id, clock) as secrecy,
+                aclosing(FittingProcess()) as fitting,
+            ):
+                yield _join(settings, storage, client, secrecy, fitting, clock)
         finally:
             await client.close()
     finally:
@@ -178,13 +189,16 @@ async def _sign_in(client: Client, homeserver: str) -> str:
         raise OperatorError(f"{homeserver} cannot be used now: {problem}", NO_HOMESERVER) from problem
 
 
-def _join(settings: Settings, storage: SqlStorage, client: Client, secrecy: Secrecy, clock: Clock) -> Bot:
+def _join(
+    settings: Settings, storage: SqlStorage, client: Client, secrecy: Secrecy, fitter: Fitter, clock: Clock
+) -> Bot:
     house = build_house(
         clock=clock,
         bot_id=settings.matrix.user,
         zone=settings.kitchen.zone,
         chefs=settings.people.chefs,
         admin_room=settings.admin.room,
+        groups=tuple(Group(group.name, group.rooms) for group in settings.groups),
     )
     world = World(clock, asyncio.sleep, SystemRandom().random)
     faults = Faults(house, storage)
@@ -202,4 +216,5 @@ def _join(settings: Settings, storage: SqlStorage, client: Client, secrecy: Secr
     )
     planner = Planner(storage, house, wake_sender=sender.wake)
     unreadable = Unreadable(storage, house, wake_sender=sender.wake)
-    return Bot(storage, client, sync, inbox, sender, planner, unreadable)
+    refits = Refits(storage, house, fitter, faults.report)
+    return Bot(storage, client, sync, inbox, sender, planner, unreadable, refits)

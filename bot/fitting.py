@@ -37,16 +37,16 @@ class FittingProcess:
                 async with asyncio.timeout(self._patience_s):
                     answer = await self._ask(json.dumps(cells))
             except BaseException as fault:
-                await self.close()
+                await self.aclose()
                 if isinstance(fault, TimeoutError | OSError):
                     raise FitFailed(f"no fit in {self._patience_s:.0f} s, or no worker") from fault
                 raise
             if not answer.endswith("\n"):
-                await self.close()
+                await self.aclose()
                 raise FitFailed("the worker ended")
         return _fit_in(answer)
 
-    async def close(self) -> None:
+    async def aclose(self) -> None:
         """End the worker, at once and whatever it does."""
         worker, self._worker = self._worker, None
         if worker and worker.returncode is None:

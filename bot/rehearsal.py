@@ -11,11 +11,15 @@ from itertools import count
 from zoneinfo import ZoneInfo
 
 from bot.app import build_house
+from bot.fitting import FittingHere
+from bot.services.faults import Faults
+from bot.services.house import Group
 from bot.services.inbox import InboxWorker
 from bot.services.planner import Planner
 from bot.services.ports.events import Incoming, Membership, RoomState, StateType
 from bot.services.ports.messages import EventRef, Outgoing, Waiting
 from bot.services.ports.world import UnitOfWork
+from bot.services.refits import Refits
 from bot.storage.storage import SqlStorage
 from bot.words import vocabulary
 from bot.words.interpreter import Interpreter
@@ -43,13 +47,14 @@ class Heard:
 class Rehearsal:
     """A bot at work on a storage of its own, fed by hand; what it says is given back once and not kept."""
 
-    def __init__(self, start: datetime, *, zone: str, url: str) -> None:
+    def __init__(self, start: datetime, *, zone: str, url: str, groups: tuple[Group, ...] = ()) -> None:
         self.now = start
         self.storage = SqlStorage(url, lambda: self.now)
-        self.house = build_house(clock=lambda: self.now, bot_id=BOT, zone=zone)
+        self.house = build_house(clock=lambda: self.now, bot_id=BOT, zone=zone, groups=groups)
         handle = Interpreter(self.house, vocabulary())
         self._inbox = InboxWorker(self.storage, self.house, handle, wake_sender=_nobody)
         self._planner = Planner(self.storage, self.house, wake_sender=_nobody)
+        self._refits = Refits(self.storage, self.house, FittingHere(), Faults(self.house, self.storage).report)
         self._drills: dict[str, str] = {}
         self._numbers = count(1)
 
@@ -79,6 +84,7 @@ class Rehearsal:
             due = await self._planner.next_moment()
             if due is None or due > moment:
                 self.now = moment
+                await self._refits.look()
             else:
                 heard += await self.wake_at(due)
         return heard
@@ -87,6 +93,7 @@ class Rehearsal:
         """Look only now what has come due, as when the bot was off until this moment; what it says then."""
         self.now = moment
         await self._planner.tick()
+        await self._refits.look()
         return await self._deliver()
 
     async def open_kitchen(self, room_id: str, name: str, chef: str) -> list[Heard]:
@@ -182,9 +189,11 @@ def _nobody() -> None:
 
 
 @asynccontextmanager
-async def rehearsal(start: datetime, *, zone: str = "UTC", url: str = IN_MEMORY) -> AsyncIterator[Rehearsal]:
+async def rehearsal(
+    start: datetime, *, zone: str = "UTC", url: str = IN_MEMORY, groups: tuple[Group, ...] = ()
+) -> AsyncIterator[Rehearsal]:
     """A rehearsal on a database in memory, or at a URL, that begins at this moment."""
-    stage = Rehearsal(start, zone=zone, url=url)
+    stage = Rehearsal(start, zone=zone, url=url, groups=groups)
     await stage.storage.migrate()
     try:
         yield stage

@@ -62,6 +62,13 @@ class KitchenSettings(BaseModel, extra="forbid"):
     zone: Annotated[str, AfterValidator(_zone)] = "UTC"
 
 
+class GroupSettings(BaseModel, extra="forbid"):
+    """Sister kitchens, whose figures may stand side by side on `board group`."""
+
+    name: str = Field(min_length=1)
+    rooms: tuple[str, ...] = Field(min_length=2)
+
+
 class AdminSettings(BaseModel, extra="forbid"):
     """Where faults are told."""
 
@@ -77,6 +84,7 @@ class Settings(BaseModel, extra="forbid"):
     storage: StorageSettings = StorageSettings()
     people: PeopleSettings = PeopleSettings()
     kitchen: KitchenSettings = KitchenSettings()
+    groups: tuple[GroupSettings, ...] = ()
     admin: AdminSettings = AdminSettings()
 
 

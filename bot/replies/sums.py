@@ -1,15 +1,35 @@
 """The whole sum of a result in one message, so that a chef can check it by hand."""
 
-from dataclasses import asdict
+from dataclasses import asdict, dataclass
 
 from bot.domain.drill import Drill
+from bot.domain.fairness.fit import Band
+from bot.domain.fairness.grounds import Ground
 from bot.domain.pace import LEVELLED_TOUCH_S, clock_text
 from bot.domain.run import Result, time_gate
+from bot.replies.boards import Figures
 from bot.replies.phrases import Phrases
+from bot.replies.quarter import needs
+
+
+@dataclass(frozen=True)
+class Fitted:
+    """A set-up's fitted difficulty: the ``factor`` on its computed standard, from so many runs by so many cooks."""
+
+    factor: Band
+    runs: int
+    cooks: int
+
+
+Difficulty = Fitted | Ground | None
+"""A fitted one; what of runs there is while the computed standard stands; None of what may not stand beside others."""
 
 
 def sum_lines(say: Phrases, drill: Drill, result: Result) -> list[str]:
-    """From the clock to the net time, the pace and the levelled pace, a line a step."""
+    """From the clock to the net time, the pace and the levelled pace, a line a step.
+
+    What the set-up's own difficulty is follows by ``difficulty_line``.
+    """
     count = result.count
     first = say(
         "why-clock",
@@ -37,7 +57,30 @@ def sum_lines(say: Phrases, drill: Drill, result: Result) -> list[str]:
     ]
 
 
-def figures_of_result(result: Result) -> dict[str, float | int | str | None]:
+def difficulty_line(say: Phrases, standard: float, difficulty: Difficulty) -> str:
+    """How hard the set-up is beside its computed standard, by the kitchen's runs; or that it stands, and why."""
+    time = clock_text(standard)
+    match difficulty:
+        case Fitted(factor, runs, cooks):
+            low, high = f"{factor.low:.2f}", f"{factor.high:.2f}"
+            value = f"{factor.value:.2f}"
+            return say("why-fitted", standard=time, factor=value, low=low, high=high, runs=runs, cooks=cooks)
+        case None:
+            return say("why-not-compared", standard=time)
+        case ground:
+            return say("why-unfitted", standard=time, **needs(say, ground))
+
+
+def figures_of_difficulty(difficulty: Difficulty) -> Figures:
+    """The numbers behind a fitted difficulty."""
+    if not isinstance(difficulty, Fitted):
+        return {}
+    factor = difficulty.factor
+    figures: Figures = {"fitted.factor": factor.value, "fitted.low": factor.low, "fitted.high": factor.high}
+    return figures | {"fitted.runs": difficulty.runs, "fitted.cooks": difficulty.cooks}
+
+
+def figures_of_result(result: Result) -> Figures:
     """The numbers behind a result."""
     count = asdict(result.count)
     return {**count, **{key: value for key, value in asdict(result).items() if key != "count"}}
@@ -57,17 +100,13 @@ def _charge_lines(say: Phrases, result: Result) -> list[str]:
             one=f"{one_s:.2f}",
         ),
         say(
-            "why-retry",
+            "why-net",
             redo=count.redo,
             attempted=count.attempted,
             accepted=count.accepted,
             one=f"{one_s:.2f}",
             charge=f"{charge_s:.1f}",
-        ),
-        say(
-            "why-net",
             seconds=result.clock_s,
-            charge=f"{charge_s:.1f}",
             net=f"{result.net_s:.1f}",
             time=clock_text(result.net_s or 0),
         ),

@@ -1,6 +1,6 @@
 """What the kitchen's runs say of cooks and drills across specs: the stored fit, and what it stands on."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 
@@ -29,10 +29,14 @@ def quarter_at(kitchen: Kitchen, when: datetime) -> str:
 
 @dataclass(frozen=True)
 class Compared:
-    """The compared runs of a quarter as sums, with the drill of each set-up; set-ups written alike are one."""
+    """The compared runs of a quarter as sums, with the drill of each set-up.
+
+    Set-ups written alike in several kitchens are one: ``same`` gives the one that each stored set-up is taken for.
+    """
 
     gathered: Sequence[Gathered]
-    drills: dict[int, PublishedDrill]
+    drills: Mapping[int, PublishedDrill]
+    same: Mapping[int, int]
 
     @property
     def cells(self) -> tuple[Cell, ...]:
@@ -52,24 +56,30 @@ class Compared:
         """What there is of one set-up, or of all."""
         return ground_of(self.cells, self.spec_of, set_up)
 
+    def known(self, rows: Iterable[Gathered]) -> list[Gathered]:
+        """Those of these sums whose set-ups are compared, under the set-ups that they are taken for."""
+        return [
+            row._replace(cell=row.cell._replace(set_up=self.same[row.cell.set_up]))
+            for row in rows
+            if row.cell.set_up in self.same
+        ]
 
-async def compared_runs(
-    work: UnitOfWork, seconds: Seconds, rooms: Sequence[str], quarter: str, since_day: int = 0
-) -> Compared:
+
+async def compared_runs(work: UnitOfWork, seconds: Seconds, rooms: Sequence[str], quarter: str) -> Compared:
     """Gather the quarter's runs, those left out that may not stand beside others."""
-    gathered = await work.fits.gather(rooms, quarter, since_day)
+    gathered = await work.fits.gather(rooms, quarter)
     drills: dict[int, PublishedDrill] = {}
-    for set_up in {row.cell.set_up for row in gathered}:
+    for set_up in sorted({row.cell.set_up for row in gathered}):
         published = await work.drills.get(set_up)
         if published and may_compare(published.drill.spec, published.drill.set_up, seconds):
             drills[set_up] = published
     same = _written_alike(drills)
-    kept = [
-        row._replace(cell=row.cell._replace(set_up=same[row.cell.set_up].set_up_id))
-        for row in gathered
-        if row.cell.set_up in same
-    ]
-    return Compared(kept, {published.set_up_id: published for published in same.values()})
+    found = Compared(
+        (),
+        {published.set_up_id: published for published in same.values()},
+        {set_up: published.set_up_id for set_up, published in same.items()},
+    )
+    return replace(found, gathered=found.known(gathered))
 
 
 def _together(one: Cell, other: Cell) -> Cell:
@@ -77,12 +87,12 @@ def _together(one: Cell, other: Cell) -> Cell:
     return Cell._make((*one[:2], *(a + b for a, b in zip(one[2:], other[2:], strict=True))))
 
 
-def _written_alike(drills: dict[int, PublishedDrill]) -> dict[int, PublishedDrill]:
+def _written_alike(drills: Mapping[int, PublishedDrill]) -> dict[int, PublishedDrill]:
     """Each set-up by the first one with its fingerprint, its spec by the first spec written alike."""
     set_ups: dict[str, PublishedDrill] = {}
     specs: dict[str, int] = {}
     found = {}
-    for set_up, published in sorted(drills.items()):
+    for set_up, published in drills.items():
         spec, laid = published.drill.spec, published.drill.set_up
         spec_id = specs.setdefault(spec_fingerprint(spec), published.spec_id)
         found[set_up] = set_ups.setdefault(set_up_fingerprint(spec, laid), replace(published, spec_id=spec_id))

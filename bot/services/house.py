@@ -10,12 +10,25 @@ from bot.services.ports.world import Clock
 
 
 @dataclass(frozen=True)
+class Group:
+    """Sister kitchens that the operator listed together, by their rooms."""
+
+    name: str
+    rooms: tuple[str, ...]
+
+    @property
+    def key(self) -> str:
+        """What its fits are kept under, beside those of rooms."""
+        return f"group:{self.name}"
+
+
+@dataclass(frozen=True)
 class House:
     """Built once at the start and handed down.
 
     ``course`` gives the drills that a new kitchen begins with. ``bot_id`` is the bot's own user id, ``chefs`` those
     whom the operator named (on top of the room's own power levels), ``admin_room`` where faults are told, ``zone`` the
-    time zone of a kitchen that has not said its own.
+    time zone of a kitchen that has not said its own, ``groups`` the sister kitchens.
     """
 
     seconds: Seconds
@@ -26,3 +39,4 @@ class House:
     chefs: frozenset[str] = frozenset()
     admin_room: str | None = None
     zone: str = "UTC"
+    groups: tuple[Group, ...] = ()

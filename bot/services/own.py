@@ -1,9 +1,14 @@
 """One's own numbers, told in private: bests and the whole sum of a run."""
 
+from bot.domain.drill import Drill
+from bot.domain.fairness.grounds import may_compare
 from bot.domain.pace import clock_text
+from bot.domain.quarter import quarter_of
+from bot.domain.standard_time import standard_s
 from bot.errors import UserError
 from bot.replies.dates import day_text
-from bot.replies.sums import figures_of_result, sum_lines
+from bot.replies.sums import Difficulty, Fitted, difficulty_line, figures_of_difficulty, figures_of_result, sum_lines
+from bot.services.fairness import compared_runs
 from bot.services.meant import Meant, drill_meant, meant_by
 from bot.services.ports.messages import Figure
 from bot.services.ports.records import Run
@@ -48,7 +53,27 @@ async def tell_why(said: Said) -> None:
     if run is None or published is None or run.user_id != said.user_id:
         raise UserError("no-why")
     lines = sum_lines(said.phrases, published.drill, run.result)
-    await said.tell("\n".join(lines), figures_of_result(run.result))
+    figures = figures_of_result(run.result)
+    if run.result.net_s is not None:
+        drill = published.drill
+        standard = standard_s(drill.spec, drill.set_up, said.house.seconds)
+        difficulty = await _difficulty(said, run, drill)
+        lines.append(difficulty_line(said.phrases, standard, difficulty))
+        figures |= figures_of_difficulty(difficulty)
+    await said.tell("\n".join(lines), figures)
+
+
+async def _difficulty(said: Said, run: Run, drill: Drill) -> Difficulty:
+    """What the fit of the run's quarter says of its set-up; else what of runs there is."""
+    quarter, room_id = quarter_of(run.week), said.kitchen.room_id
+    fitted = await said.work.fits.get(room_id, quarter)
+    factor = fitted.fit.difficulty(run.set_up_id) if fitted and fitted.fit else None
+    if fitted and factor and run.set_up_id in fitted.ready:
+        of_it = [cell for cell in fitted.cells if cell.set_up == run.set_up_id]
+        return Fitted(factor, sum(cell.runs for cell in of_it), len(of_it))
+    if not may_compare(drill.spec, drill.set_up, said.house.seconds):
+        return None
+    return (await compared_runs(said.work, said.house.seconds, [room_id], quarter)).ground(run.set_up_id)
 
 
 async def _run_meant(said: Said) -> Run | None:

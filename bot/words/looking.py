@@ -1,7 +1,7 @@
 """Words that show something to everyone: the card, the course and the boards; and being on boards or off."""
 
 from bot.errors import UserError
-from bot.services import boards, show_boards, showing
+from bot.services import boards, quarter, show_boards, showing, sites
 from bot.services.said import Said
 from bot.words.registry import Word
 
@@ -15,7 +15,13 @@ async def _drills(said: Said, _: str) -> None:
 
 
 async def _board(said: Said, kind: str) -> None:
-    await show_boards.show_board(said, kind.casefold())
+    match kind.casefold():
+        case "quarter":
+            await quarter.show_quarter(said)
+        case "group":
+            await sites.show_group(said)
+        case of_posting:
+            await show_boards.show_board(said, of_posting)
 
 
 async def _boards(said: Said, rest: str) -> None:

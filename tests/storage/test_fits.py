@@ -161,6 +161,7 @@ async def test_a_fitted_quarter_comes_back_whole(storage: SqlStorage) -> None:
         fitted_at=MONDAY,
         fit=fit_here(cells),
         cells=tuple(cells),
+        ready=(1, 2),
         seconds=load_seconds(),
         closed_at=MONDAY,
         board=QuarterBoard(Board((row,), 1), {NOOR: Band(1.7, 1.6, 1.8)}, {LIO: "judged"}, divided=True),

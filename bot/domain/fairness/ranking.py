@@ -15,7 +15,7 @@ were judged by their own cook."""
 
 @dataclass(frozen=True)
 class Cook:
-    """What decides whether a cook can have a place: runs, how many were witnessed, whether the work is like others'."""
+    """What decides on a cook's place: runs, how many of them were witnessed, whether the work is like the crew's."""
 
     runs: int
     witnessed: int
@@ -35,35 +35,31 @@ class QuarterBoard:
     divided: bool
 
 
+def largest_group(fit: Fit) -> frozenset[str]:
+    """The cooks of the largest connected group; nobody where two are the largest."""
+    sizes = Counter(cook.group for cook in fit.cooks)
+    largest = [group for group, size in sizes.items() if size == max(sizes.values())]
+    return frozenset(cook.cook for cook in fit.cooks if largest == [cook.group])
+
+
 def rank_quarter(fit: Fit, cooks: Mapping[str, Cook], off: frozenset[str] = frozenset()) -> QuarterBoard:
-    """Rank the largest connected group; where two are the largest, nobody.
+    """Rank the largest connected group of these cooks.
 
     Place = 1 + the number of cooks distinguishably quicker, by the standard error of the difference.
     """
-    groups = Counter(cook.group for cook in fit.cooks)
-    largest = [group for group, size in groups.items() if size == max(groups.values())]
-    without: dict[str, NoPlace] = {}
-    figures = []
-    for found in fit.cooks:
-        reason = "ground" if largest != [found.group] else _no_place(cooks[found.cook])
-        if reason:
-            without[found.cook] = reason
-        else:
-            figures.append(_figure(fit, found.cook, cooks[found.cook]))
-    bands = {found.cook: fit.levelled_s(found.cook, TOO_CLOSE) for found in fit.cooks}
+    bands = {cook: band for cook in cooks if (band := fit.levelled_s(cook, TOO_CLOSE))}
+    group = largest_group(fit)
+    reasons = {cook: _no_place(known) if cook in group else "ground" for cook, known in cooks.items() if cook in bands}
+    without = {cook: reason for cook, reason in reasons.items() if reason}
+    figures = [Figure(cook, bands[cook].value, cooks[cook].runs) for cook in reasons if cook not in without]
     ranked = board(figures, lambda one, other: _quicker(fit, one, other), lambda figure: figure.value, off)
-    return QuarterBoard(ranked, {cook: band for cook, band in bands.items() if band}, without, len(groups) > 1)
+    return QuarterBoard(ranked, bands, without, divided="ground" in without.values())
 
 
 def _no_place(cook: Cook) -> NoPlace | None:
     if not cook.works_alike:
         return "work"
     return "judged" if 2 * cook.witnessed < cook.runs else None
-
-
-def _figure(fit: Fit, cook: str, known: Cook) -> Figure:
-    band = fit.levelled_s(cook)
-    return Figure(cook, band.value if band else 0.0, known.runs)
 
 
 def _quicker(fit: Fit, one: Figure, other: Figure) -> bool:

@@ -37,7 +37,8 @@ class FittedQuarter:
     """The fit that a quarter's numbers are given by, and what it was made from.
 
     ``whose`` is the kitchen's room, or ``group:`` and the name of a group. ``mark`` tells whether its runs have
-    changed since. ``seconds`` are the standard seconds used. Once ``closed_at`` is set nothing of it changes again;
+    changed since. ``ready`` are the set-ups whose difficulty may be spoken of; for the others the computed standard
+    stands. ``seconds`` are the standard seconds used. Once ``closed_at`` is set nothing of it changes again;
     ``board`` is then the board as it closed, None where the computed standard stood.
     """
 
@@ -47,6 +48,7 @@ class FittedQuarter:
     fitted_at: datetime
     fit: Fit | None
     cells: tuple[Cell, ...]
+    ready: tuple[int, ...]
     seconds: Seconds
     closed_at: datetime | None = None
     board: QuarterBoard | None = None
