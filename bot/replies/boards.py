@@ -119,7 +119,7 @@ def _stands_on(say: Phrases, row: Row) -> str:
         return say("expected-fitted", **times)
     if expected.runs:
         return say("expected-on-it", runs=expected.runs, **times)
-    ratios = {"standard": clock_text(expected.standard_s), "usual": f"{expected.usual:.2f}"}
+    ratios = {"standard": clock_text(expected.standard_s), "usual": f"{expected.usual:.3f}"}
     if expected.drill is None:
         return say("expected-new", **times, **ratios)
-    return say("expected-new-drill", drill=f"{expected.drill:.2f}", **times, **ratios)
+    return say("expected-new-drill", drill=f"{expected.drill:.3f}", **times, **ratios)

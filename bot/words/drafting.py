@@ -57,7 +57,7 @@ def read_draft(text: str, seconds: Seconds) -> DraftText:
     working, wave = lines.working or ("component", 0)
     return DraftText(
         spec=Spec(tuple(lines.steps), **lines.rules),
-        set_up=laid_out(SetUp(working=working, wave=wave, **lines.layout)),
+        set_up=laid_out(SetUp(lines.layout["plates"], lines.layout.get("rows", 1), working=working, wave=wave)),
         wording=Wording(name),
     )
 

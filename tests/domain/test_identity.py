@@ -42,7 +42,7 @@ def test_a_changed_step_is_a_new_spec(changes: dict[str, Any]) -> None:
         {"at": "at 11 o'clock, and at 5"},
         {"at": "5 and 11"},
         {"life_s": 90},
-        {"labels": ("wheat",)},
+        {"labels": ("rye",)},
         {"price": Decimal("0.02")},
     ],
 )

@@ -116,7 +116,7 @@ def test_criterion_by_definition(seed: int) -> None:
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_effects_by_definition(seed: int) -> None:
-    """Effects and their errors, and those of paces, are those of generalised least squares and best linear prediction, written out.
+    """Effects, and the errors of effects and paces, are those of generalised least squares and best prediction.
 
     Source: Henderson, Biometrics 31, 1975, 423-447; C. R. Rao's prediction error variance (from memory).
     """

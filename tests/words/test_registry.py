@@ -60,7 +60,7 @@ async def test_words_lists_what_one_may_say(chat: Chat) -> None:
 
 async def test_words_explains_one(chat: Chat) -> None:
     """`words trend` explains it, with the mark before it or without; an unknown one is said to be so."""
-    explained = ["`trend` or `trend 6`: whether my first run of each day grows faster or it is luck, and the next one, privately."]
+    explained = ["`trend` or `trend 6`: my first runs of a day, faster or luck, and the next one, privately."]
     assert await chat.say("noor", "!words trend") == explained
     assert await chat.say("noor", "!words !trend") == explained
     assert await chat.say("noor", "!words soup") == ["I do not know that word. `!words` lists the ones I know."]

@@ -132,9 +132,11 @@ def _varying(products: Array) -> list[int]:
     """Of 1, t and p those that vary apart from the ones before, while runs are left over."""
     kept = [0]
     for at in (1, 2):
+        if products[0, 0] <= len(kept) + 1:
+            break
         on = products[kept, at]
         apart = products[at, at] - on @ np.linalg.solve(products[np.ix_(kept, kept)], on)
-        if apart > 1e-8 * max(products[0, 0], products[at, at]) and products[0, 0] > len(kept) + 1:
+        if apart > 1e-8 * max(products[0, 0], products[at, at]):
             kept.append(at)
     return kept
 

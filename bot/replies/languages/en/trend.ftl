@@ -1,6 +1,6 @@
 ## The trend of first runs
 
-help-trend = `trend` or `trend 6`: whether my first run of each day grows faster or it is luck, and the next one, privately.
+help-trend = `trend` or `trend 6`: my first runs of a day, faster or luck, and the next one, privately.
 no-trend = No run yet. Your trend begins with your first one.
 trend-few = { $count } of { $needed } first runs. Too early to call.
 trend-runs = { $drill }, first run of the day: { $runs }.
