@@ -45,7 +45,8 @@ class EncryptedPerson:
     async def say(self, room_id: str, text: str, **content: Any) -> str:
         """Say something encrypted; its event id."""
         async with asyncio.timeout(_PATIENCE_S):
-            while room_id not in self.nio.rooms or not self.nio.rooms[room_id].encrypted:
+            # nio tells nobody when it has learnt of a room, so it is asked.
+            while room_id not in self.nio.rooms or not self.nio.rooms[room_id].encrypted:  # noqa: ASYNC110 - as said
                 await asyncio.sleep(0.05)
             await self._look_at_devices(room_id)
             message = {"msgtype": "m.text", "body": text} | content
@@ -84,7 +85,7 @@ class EncryptedPerson:
         if not self.wary:
             return
         members = [*self.nio.rooms[room_id].users]
-        while self.nio.should_query_keys:  # the sync sees to it
+        while self.nio.should_query_keys:  # noqa: ASYNC110 - the sync sees to it and tells nobody
             await asyncio.sleep(0.05)
         told = await self.plain.ask("POST", "keys/query", {"device_keys": {user: [] for user in members}})
         for user in members:
@@ -128,7 +129,7 @@ async def encrypting(
     server: Homeserver, person: Person, directory: Path, *, wary: bool = False
 ) -> AsyncIterator[EncryptedPerson]:
     """The person on a new encrypting device, in sync until the block ends."""
-    directory.mkdir(parents=True, exist_ok=True)
+    await asyncio.to_thread(directory.mkdir, parents=True, exist_ok=True)
     config = AsyncClientConfig(encryption_enabled=True, store=SqliteStore, store_sync_tokens=False)
     client = AsyncClient(server.url, person.user_id, store_path=str(directory), config=config)
     await client.login(PASSWORD, device_name="encrypting")
