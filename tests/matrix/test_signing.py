@@ -79,7 +79,7 @@ async def test_keys_that_are_not_ours_are_never_signed(tmp_path: Path) -> None:
 async def test_the_password_is_given_where_it_is_asked_for() -> None:
     """With the name of the asking; without a password the refusal is passed on. Source: T, specification, UIA."""
     desk = KeyDesk()
-    keys = {f"{kind}_key": {} for kind in ("master", "self_signing", "user_signing")}
+    keys: dict[str, object] = {f"{kind}_key": {} for kind in ("master", "self_signing", "user_signing")}
     desk.faults[UPLOAD].append(Unproven("401", "s1"))
     await Client(desk, BOT, BOT, password="pw").keys.publish_signing_keys(keys)
     identifier = {"type": "m.id.user", "user": BOT}

@@ -2,6 +2,7 @@
 
 from collections.abc import AsyncIterator
 from datetime import timedelta
+from typing import Any
 
 import pytest
 
@@ -36,7 +37,7 @@ def unreadable(storage: SqlStorage, clock: FixedClock) -> Unreadable:
 
 async def keep(storage: SqlStorage, *events: tuple[str, str]) -> None:
     """Keep events sealed with these keys."""
-    common = {"room_id": KITCHEN_ROOM, "sender": NOOR, "sent_at": MONDAY}
+    common: Any = {"room_id": KITCHEN_ROOM, "sender": NOOR, "sent_at": MONDAY}
     async with storage.begin() as work:
         await work.sealed.keep([Sealed(event_id=e, session_id=key, raw={"type": "x"}, **common) for e, key in events])
 
