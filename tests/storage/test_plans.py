@@ -65,6 +65,8 @@ CALLS: dict[str, Call] = {
     "runs.count_day": lambda work: work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 23)),
     "runs.count": lambda work: work.runs.count(KITCHEN_ROOM, NOOR),
     "runs.of_spec": lambda work: work.runs.of_spec(404),
+    "fits.mark_of_runs": lambda work: work.fits.mark_of_runs([KITCHEN_ROOM], "2026-Q3"),
+    "fits.gather": lambda work: work.fits.gather([KITCHEN_ROOM], "2026-Q3"),
     "runs.raise_hand": lambda work: work.runs.raise_hand("$1", NOOR, "$hand"),
     "runs.witnessed_by": lambda work: work.runs.witnessed_by("$hand"),
     "runs.lower_hand": lambda work: work.runs.lower_hand("$hand"),
