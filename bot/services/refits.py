@@ -4,7 +4,8 @@ import logging
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass, replace
 
-from bot.domain.fairness.cells import NEEDED_COOKS, NEEDED_RUNS, ready
+from bot.domain.fairness.cells import NEEDED_COOKS, NEEDED_RUNS
+from bot.domain.fairness.grounds import ready
 from bot.domain.quarter import quarter_before, quarter_closes
 from bot.errors import OperatorError
 from bot.services.fairness import Compared, compared_runs, quarter_at

@@ -7,7 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.domain.fairness.cells import Cell, TimedRun, cells_of, groups, ready
+from bot.domain.fairness.cells import Cell, TimedRun, cells_of, groups
+from bot.domain.fairness.grounds import ready
 
 PLACES = st.lists(st.tuples(st.sampled_from(["ime", "noor", "lio", "petra", "anselm"]), st.integers(1, 5)), max_size=12)
 

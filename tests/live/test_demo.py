@@ -37,7 +37,7 @@ MOMENTS = (
     "Lio        changes “3:20 8/8” to “3:20 7/8 fell”",
     "Net 4:09 (one redo cost 0:49). 4.45 s a touch. (corrected)",
     "(in private with Lio)",
-    "Net 200 + 49.1 = 249.1 s = 4:09.",
+    "249.1 s / 56 touches = 4.45 s a touch.",
     "Drill 6 has 8 plates. If you rebuilt one: `3:16 8/8 rebuilt 1`.",
     "Five clean plates kept. No time this run; try for six.",
     "First mark for Petra on Rope coil: 4:40.",

@@ -105,25 +105,3 @@ def _root(parent: dict[str | int, str | int], node: str | int) -> str | int:
     while parent[node] != node:
         parent[node] = node = parent[parent[node]]
     return node
-
-
-def ready(cells: Iterable[Cell], spec_of: Mapping[int, int]) -> frozenset[int]:
-    """The set-ups whose fitted difficulty may be spoken of; for the others the computed standard stands.
-
-    Needed are fifteen counted runs by four cooks, at least three of whom also ran another spec (``spec_of`` gives the
-    spec of each set-up). House rule, common practice, no source.
-    """
-    cells = tuple(cells)
-    specs: dict[str, set[int]] = {}
-    for cell in cells:
-        specs.setdefault(cell.cook, set()).add(spec_of[cell.set_up])
-    by_set_up: dict[int, list[Cell]] = {}
-    for cell in cells:
-        by_set_up.setdefault(cell.set_up, []).append(cell)
-    return frozenset(set_up for set_up, of_it in by_set_up.items() if _is_ready(of_it, specs))
-
-
-def _is_ready(of_set_up: list[Cell], specs: Mapping[str, set[int]]) -> bool:
-    runs = sum(cell.runs for cell in of_set_up)
-    links = sum(len(specs[cell.cook]) > 1 for cell in of_set_up)
-    return runs >= NEEDED_RUNS and len(of_set_up) >= NEEDED_COOKS and links >= NEEDED_LINKS

@@ -1,7 +1,7 @@
 """What a comparison across drills stands on: runs enough, work shared, and set-ups that may be compared at all."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from bot.domain.drill import SetUp, Spec
@@ -37,14 +37,32 @@ class Ground:
 
 def ground_of(cells: Iterable[Cell], spec_of: Mapping[int, int], set_up: int | None = None) -> Ground:
     """What there is of one set-up, or of all where none is given; ``spec_of`` gives the spec of each set-up."""
+    cells = tuple(cells)
+    looked_at = [cell for cell in cells if set_up in (None, cell.set_up)]
+    return _ground(looked_at, _who_ran_several(cells, spec_of))
+
+
+def ready(cells: Iterable[Cell], spec_of: Mapping[int, int]) -> frozenset[int]:
+    """The set-ups with ground enough for their fitted difficulty; for the others the computed standard stands."""
+    cells = tuple(cells)
+    linked = _who_ran_several(cells, spec_of)
+    by_set_up: dict[int, list[Cell]] = defaultdict(list)
+    for cell in cells:
+        by_set_up[cell.set_up].append(cell)
+    return frozenset(set_up for set_up, of_it in by_set_up.items() if _ground(of_it, linked).enough)
+
+
+def _who_ran_several(cells: Iterable[Cell], spec_of: Mapping[int, int]) -> frozenset[str]:
+    """The cooks who ran more than one spec."""
     specs: dict[str, set[int]] = defaultdict(set)
-    looked_at = []
     for cell in cells:
         specs[cell.cook].add(spec_of[cell.set_up])
-        if set_up in (None, cell.set_up):
-            looked_at.append(cell)
-    cooks = {cell.cook for cell in looked_at}
-    return Ground(sum(cell.runs for cell in looked_at), len(cooks), sum(len(specs[cook]) > 1 for cook in cooks))
+    return frozenset(cook for cook, ran in specs.items() if len(ran) > 1)
+
+
+def _ground(cells: Sequence[Cell], linked: frozenset[str]) -> Ground:
+    cooks = {cell.cook for cell in cells}
+    return Ground(sum(cell.runs for cell in cells), len(cooks), len(cooks & linked))
 
 
 def may_compare(spec: Spec, set_up: SetUp, seconds: Seconds) -> bool:
