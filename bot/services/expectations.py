@@ -34,8 +34,7 @@ async def keep_fitted(work: UnitOfWork, live: LiveDrill) -> None:
     fit = await fit_of(work, live.room_id, quarter)
     if fit is not None:
         week = weeks_into(quarter, monday(live.week))
-        cooks = {cook.cook: _fitted(fit, cook, live.set_up_id, week) for cook in fit.cooks}
-        await work.drills.keep_fitted(live.id, cooks)
+        await work.drills.keep_fitted(live.id, fitted_of(fit, live.set_up_id, week))
 
 
 async def expectations(
@@ -59,6 +58,11 @@ def monday(week: str) -> date:
     """The Monday of a local ISO week such as ``2026-W48``."""
     year, number = week.split("-W")
     return date.fromisocalendar(int(year), int(number), 1)
+
+
+def fitted_of(fit: Fit, set_up_id: int, week: float) -> dict[str, Fitted]:
+    """What a fit says of every cook's next run on a set-up, so many weeks after the quarter began."""
+    return {cook.cook: _fitted(fit, cook, set_up_id, week) for cook in fit.cooks}
 
 
 def _fitted(fit: Fit, cook: CookEffect, set_up_id: int, week: float) -> Fitted:

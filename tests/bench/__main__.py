@@ -4,7 +4,7 @@ import asyncio
 import tempfile
 from pathlib import Path
 
-from tests.bench import answers, fairness, honest_progress, own_part, rehearse
+from tests.bench import answers, fairness, honest_boards, honest_progress, own_part, rehearse
 
 
 def main() -> None:
@@ -15,6 +15,7 @@ def main() -> None:
     print("\n".join(rehearse.measure()), flush=True)
     print("\n".join(fairness.measure()), flush=True)
     print("\n".join(honest_progress.measure()), flush=True)
+    print("\n".join(honest_boards.measure()), flush=True)
 
 
 if __name__ == "__main__":
