@@ -6,7 +6,7 @@ the two forms of Retry-After are RFC 9110, 10.2.3, whose examples are used.
 
 import pytest
 
-from bot.matrix.faults import Locked, Refused, SignedOut, fault
+from bot.matrix.faults import Locked, Refused, SignedOut, Unproven, fault
 from bot.services.ports.messages import SendRefused, TryLater
 
 
@@ -73,3 +73,10 @@ def test_the_wish_to_be_left_alone_is_read_in_every_form(
 ) -> None:
     """The longer of the two ways counts, up to an hour; nonsense is no wish."""
     assert wish(headers, told) == seconds
+
+
+def test_a_question_for_the_password_is_told_apart_from_a_lost_login() -> None:
+    """Its session is handed on. Source: T, specification, User-interactive authentication: 401, no error code."""
+    asked = fault(401, {}, {"session": "xyz", "flows": [{"stages": ["m.login.password"]}], "params": {}})
+    assert isinstance(asked, Unproven)
+    assert asked.session == "xyz"
