@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import timedelta
 
+from bot.domain.expected import Fitted
 from bot.domain.own_board import Together
 from bot.domain.places import Board, Figure, Row
 from bot.services.ports.messages import Cause, EventRef
@@ -88,3 +89,27 @@ async def test_a_closed_board_stays_as_it_stood(storage: SqlStorage) -> None:
         await work.drills.freeze(fast)
         assert await work.drills.frozen(live.id) == [fast, house]
         assert await work.drills.frozen(live.id + 1) == []
+
+
+async def test_closed_boards_of_earlier_weeks(storage: SqlStorage) -> None:
+    """Those of the kind, of the room, from a week on and before another, the earliest first."""
+    async with storage.begin() as work:
+        posted = {week: await post(work, week=week) for week in ("2026-W49", "2026-W47", "2026-W48", "2026-W50")}
+        posted["elsewhere"] = await post(work, week="2026-W48", room_id=UPPER_LOCK)
+        own = Board((Row(1, Figure(NOOR, 1.5, 3, 0.02)),))
+        for live in posted.values():
+            for kind, board in (("own", own), ("fast", Board(()))):
+                await work.drills.freeze(FrozenBoard(live_id=live.id, kind=kind, closed_at=MONDAY, board=board))
+        found = await work.drills.closed_boards(KITCHEN_ROOM, "own", "2026-W48", "2026-W50")
+        assert [(closed.week, closed.board) for closed in found] == [("2026-W48", own), ("2026-W49", own)]
+        assert {closed.set_up_id for closed in found} == {posted["2026-W48"].set_up_id}
+
+
+async def test_what_the_fit_said_as_a_posting_began(storage: SqlStorage) -> None:
+    """It comes back cook by cook; of a posting with nothing kept it is empty."""
+    async with storage.begin() as work:
+        live = await post(work)
+        fitted = {NOOR: Fitted(1.1, 1.2, 7, -0.07), LIO: Fitted(0.9, None)}
+        await work.drills.keep_fitted(live.id, fitted)
+        assert await work.drills.fitted(live.id) == fitted
+        assert await work.drills.fitted(live.id + 1) == {}

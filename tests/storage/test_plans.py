@@ -61,6 +61,7 @@ CALLS: dict[str, Call] = {
     "runs.last of some": lambda work: work.runs.last(KITCHEN_ROOM, NOOR, ("kept", "scrapped")),
     "runs.on_set_up": lambda work: work.runs.on_set_up(NOOR, 1),
     "runs.on_spec": lambda work: work.runs.on_spec(NOOR, 1),
+    "runs.in_days": lambda work: work.runs.in_days(KITCHEN_ROOM, NOOR, date(2026, 6, 1), date(2026, 11, 29)),
     "runs.on_board": lambda work: work.runs.on_board(1),
     "runs.count_day": lambda work: work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 23)),
     "runs.count": lambda work: work.runs.count(KITCHEN_ROOM, NOOR),

@@ -141,6 +141,21 @@ async def test_a_correction_gets_every_kept_run_of_the_spec(storage: SqlStorage)
         assert await work.runs.of_spec(bench.spec_id) == expected
 
 
+async def test_a_persons_runs_of_some_days(storage: SqlStorage) -> None:
+    """Kept ones of any drill from the first day to the last, in the order in which they were run."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        sunday, monday, tuesday = (date(2026, 11, day) for day in (22, 23, 24))
+        later = await bench.run(kitchen_day=tuesday, ran_at=MONDAY + timedelta(days=1))
+        first = await bench.run(1, kitchen_day=monday)
+        await bench.run(kitchen_day=sunday)
+        await bench.run(kitchen_day=tuesday + timedelta(days=1))
+        await bench.run(kitchen_day=monday, status="void")
+        await bench.run(kitchen_day=monday, user_id=LIO)
+        assert await work.runs.in_days(KITCHEN_ROOM, NOOR, monday, tuesday) == [first, later]
+        assert await work.runs.in_days("!lock:tern.example", NOOR, monday, tuesday) == []
+
+
 async def test_a_raised_hand_witnesses_every_run_of_the_message(storage: SqlStorage) -> None:
     """One hand a person, the first to raise it first; lowered by the reaction that put it up."""
     async with storage.begin() as work:
