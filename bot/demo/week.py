@@ -17,7 +17,7 @@ async def play_week(stage: Stage) -> None:
 
 
 async def _monday_morning(stage: Stage) -> None:
-    """The chef sets the drill; cooks join."""
+    """The chef sets the drill and asks what it takes; cooks join."""
     await stage.open_room("Tern & Lantern, plating", MON, "09:30")
     await stage.at(MON, "09:32")
     await stage.say("Ime", "!zone Europe/London")
@@ -25,6 +25,9 @@ async def _monday_morning(stage: Stage) -> None:
     await stage.say("Ime", "!post 6 mon 15:00")
     await stage.at(MON, "09:41")
     await stage.say("Petra", "!post mon")
+    await stage.at(MON, "09:44")
+    await stage.say("Ime", "!table 6 180x70")
+    await stage.say("Ime", "!mise 1 6")
     for name, time in (("Kwabena", "10:05"), ("Lio", "10:20"), ("Petra", "11:02")):
         await stage.at(MON, time)
         await stage.say(name, "!join")
@@ -52,8 +55,8 @@ async def _monday_afternoon(stage: Stage) -> None:
 async def _tuesday(stage: Stage) -> None:
     """A plate too many, a commis who goes too fast and then not, and talk that is none of the bot's business."""
     await stage.at(TUE, "14:34")
-    await stage.run("Kwabena", "3:16 9/8")
-    kwabena = await stage.run("Kwabena", "3:16 8/8 rebuilt 1")
+    await stage.run("Kwabena", "3:46 9/8")
+    kwabena = await stage.run("Kwabena", "3:46 8/8 rebuilt 1")
     await stage.raise_hand("Bastian", kwabena)
     await stage.at(TUE, "14:43")
     await stage.raise_hand("Bastian", await stage.run("Petra", "3:10 5/8"))
@@ -71,9 +74,9 @@ async def _wednesday(stage: Stage) -> None:
     await stage.say_privately("Noor", "3:10")
     await stage.raise_hand("Bastian", noor)
     await stage.at(WED, "14:49")
-    await stage.raise_hand("Bastian", await stage.run("Lio", "3:09 8/8"))
+    await stage.raise_hand("Bastian", await stage.run("Lio", "3:16 8/8"))
     await stage.at(WED, "14:53")
-    await stage.run("Lio", "3:09 8/8")
+    await stage.run("Lio", "3:16 8/8")
 
 
 async def _thursday(stage: Stage) -> None:
@@ -81,13 +84,13 @@ async def _thursday(stage: Stage) -> None:
     await stage.at(THU, "14:33")
     await stage.raise_hand("Bastian", await stage.run("Noor", "3:02 8/8"))
     await stage.at(THU, "14:47")
-    misread = await stage.run("Kwabena", "2:58 8/8")
+    misread = await stage.run("Kwabena", "3:18 8/8")
     hand = await stage.raise_hand("Bastian", misread)
     await stage.at(THU, "14:48")
     await stage.run("Kwabena", "wait, I read the timer of the other row")
     await stage.delete("Bastian", hand)
     await stage.delete("Kwabena", misread)
-    await stage.raise_hand("Bastian", await stage.run("Kwabena", "3:11 8/8 rebuilt 1"))
+    await stage.raise_hand("Bastian", await stage.run("Kwabena", "3:37 8/8 rebuilt 1"))
     await stage.at(THU, "16:10")
     await stage.say("Ime", "!step 2 2 triangle, lean, on both twirls")
     await stage.say("Ime", "c")
@@ -95,11 +98,13 @@ async def _thursday(stage: Stage) -> None:
 
 
 async def _friday(stage: Stage) -> None:
-    """A short run; the board for all, own numbers in private."""
+    """A short run; the board for all, hands for a real pickup, own numbers in private."""
     await stage.at(FRI, "14:25")
     await stage.run("Lio", "2:10 6/8 left 2")
     await stage.at(FRI, "14:40")
     await stage.say("Lio", "!board")
+    await stage.at(FRI, "14:44")
+    await stage.say("Ime", "!pickup 60 in 15")
     await stage.at(FRI, "15:30")
     await stage.say("Noor", "!best")
     await stage.say_privately("Noor", "trend")

@@ -17,8 +17,9 @@ _LABEL = r"\d{1,4}[a-z]{0,2}"
 _MISE = re.compile(
     rf"(?:(?P<runs>\d{{1,4}})(?:\s+(?P<label>{_LABEL}))?|(?P<lone>\d{{1,4}}[a-z]{{1,2}}))?", re.IGNORECASE
 )
+_CM = r"\d{1,4}(?:[.,]\d)?"
 _TABLE = re.compile(
-    rf"(?:(?P<label>{_LABEL})\s+)?(?P<one>\d{{1,4}}(?:[.,]\d)?)\s*(?:cm\s*)?[x×*]\s*(?P<other>\d{{1,4}}(?:[.,]\d)?)(?:\s*cm)?",
+    rf"(?:(?P<label>{_LABEL})\s+)?(?P<one>{_CM})\s*(?:cm\s*)?[x×*]\s*(?P<other>{_CM})(?:\s*cm)?(?:\s+(?P<after>{_LABEL}))?",
     re.IGNORECASE,
 )
 _CURRENCY = re.compile(r"[a-z]{3}", re.IGNORECASE)
@@ -46,7 +47,9 @@ async def _table(said: Said, rest: str) -> None:
     sides = sorted(float(found[side].replace(",", ".")) for side in ("one", "other")) if found else [0.0, 0.0]
     if not found or not 0 < sides[0] <= sides[1] <= LONGEST_TABLE_CM:
         raise UserError("table-how")
-    await logistics.tell_table(said, Table(length_cm=sides[1], depth_cm=sides[0]), found["label"] or "")
+    await logistics.tell_table(
+        said, Table(length_cm=sides[1], depth_cm=sides[0]), found["label"] or found["after"] or ""
+    )
 
 
 async def _order(said: Said, label: str) -> None:

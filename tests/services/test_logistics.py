@@ -90,6 +90,11 @@ async def test_a_table_is_two_sides(live: Chat, line: str) -> None:
     assert await live.say("noor", line) == [TABLE_HOW]
 
 
+async def test_the_drill_may_stand_on_either_side(live: Chat) -> None:
+    """`table 11B 170x70` and `table 170x70 11B` ask for the same."""
+    assert await live.say("noor", "!table 170x70 11B") == await live.say("noor", "!table 11B 170x70")
+
+
 async def test_plates_of_unknown_width(chat: Chat) -> None:
     """A drill that does not say how wide its plate is gets no table, and is told what to write."""
     await chat.say("ime", SLATE)
