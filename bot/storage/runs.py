@@ -35,16 +35,7 @@ class SqlRuns(Repository):
 
     async def save(self, run: Run) -> Run:
         """Store, new or changed (``witnesses`` are kept by ``raise_hand``, not here)."""
-        count = run.result.count
-        return await self._save(
-            runs,
-            run,
-            kind=run.result.kind,
-            log_ratio=_log_ratio(run),
-            day_number=run.kitchen_day.toordinal(),
-            clean=count.accepted - count.rebuilt,
-            attempted=count.attempted,
-        )
+        return await self._save(runs, run, **asked_by(run))
 
     async def get(self, run_id: int) -> Run | None:
         """By stored id."""
@@ -107,6 +98,18 @@ class SqlRuns(Repository):
     async def _runs(self, *which: ColumnElement[bool], order: Sequence[ColumnElement[Any]]) -> list[Run]:
         rows = await self._all(_RUN.where(*which).order_by(*order))
         return _with_hands(rows, await self._all(_RAISED.where(*which)) if rows else ())
+
+
+def asked_by(run: Run) -> dict[str, Any]:
+    """What of a run stands in columns of its own, as queries ask for it."""
+    count = run.result.count
+    return {
+        "kind": run.result.kind,
+        "log_ratio": _log_ratio(run),
+        "day_number": run.kitchen_day.toordinal(),
+        "clean": count.accepted - count.rebuilt,
+        "attempted": count.attempted,
+    }
 
 
 def _log_ratio(run: Run) -> float | None:

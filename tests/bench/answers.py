@@ -16,6 +16,7 @@ from bot.matrix.client import Account, Client
 from bot.services.ports.records import PublishedDrill
 from bot.storage.engine import open_engine
 from bot.storage.repository import values_of
+from bot.storage.runs import asked_by
 from bot.storage.storage import SqlStorage
 from bot.storage.tables import runs
 from tests.bench.contenders import PASSWORD, Contender, database_url, echo, platepace
@@ -135,7 +136,7 @@ def _stored_run(
         ran_at=when,
         kitchen_day=when.date(),
     )
-    return values_of(runs, run) | {"kind": run.result.kind}
+    return values_of(runs, run) | asked_by(run)
 
 
 async def _rounds(rooms: Sequence[tuple[Contender, Room]], directory: Path) -> dict[str, list[Round]]:
