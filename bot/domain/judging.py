@@ -1,11 +1,13 @@
 """Judging: which verdict on a run stands, and how far two judges agree."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from itertools import combinations
 from statistics import median_low
 from typing import Literal
+
+from bot.domain.run import Count
 
 OPEN_FOR = timedelta(hours=48)
 SETTLED_BY = 3
@@ -69,6 +71,18 @@ def settle(
     if len(counts) < SETTLED_BY:
         return Judged(min(sent, *counts), by, split=len(set(counts)) > 1)
     return Judged(min(sent, median_low(counts)), by)
+
+
+def as_judged(claimed: Count, good: int) -> Count:
+    """The count as sent with only so many of the accepted plates good: the others are redos."""
+    rebuilt = min(claimed.rebuilt, good)
+    return replace(
+        claimed,
+        accepted=good,
+        redo=claimed.redo + claimed.accepted - good,
+        rebuilt=rebuilt,
+        fixed=min(claimed.fixed, good - rebuilt),
+    )
 
 
 def check_judges(verdicts: Mapping[str, Sequence[bool]]) -> dict[tuple[str, str], Check]:

@@ -61,13 +61,16 @@ def _read_message(event: RawEvent, room_id: str) -> Message | Edit | None:
     said = Said.model_validate(event.content)
     if said.relates_to.rel_type == "m.replace":
         return _read_edit(event, room_id, said)
-    text = _words(said)
-    if text is None:
+    text, answered = _words(said), _answered(said.relates_to)
+    picture = said.msgtype == "m.image"
+    if text is None and not (picture and answered):
         return None
+    text = text or ""
     return Message(
         **_envelope(event, room_id),
         text=_without_fallback(text) if said.relates_to.in_reply_to else text,
-        reply_to=_answered(said.relates_to),
+        reply_to=answered,
+        picture=picture,
         thread=said.relates_to.event_id if said.relates_to.rel_type == "m.thread" else None,
         mentions=_mentioned(said),
     )

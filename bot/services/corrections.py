@@ -19,7 +19,7 @@ from bot.services.said import Said
 from bot.services.speaker import Speaker
 from bot.services.standing import tell_changes
 from bot.services.submit import take_lines
-from bot.services.witnesses import lower_hand
+from bot.services.verdicts import forget_photo, lower_hand, settled
 from bot.services.working_out import work_out_line
 
 
@@ -71,7 +71,7 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
     except UserError as problem:
         await ask_about(said, line, problem, among=among)
         return
-    mended = _in_place_of(run, fresh)
+    mended = await settled(said.house, said.work, _in_place_of(run, fresh))
     if mended == run:
         return
     if mended.sent_by:
@@ -96,6 +96,7 @@ def _in_place_of(run: Run, fresh: Run) -> Run:
         over_limit=run.over_limit,
         status="kept" if run.status == "void" and not run.sent_by else run.status,
         sent_by=run.sent_by,
+        photo=run.photo,
         witnesses=run.witnesses,
     )
 
@@ -116,6 +117,7 @@ async def take_back(house: House, work: UnitOfWork, speaker: Speaker, event: Red
     """A message or reaction was deleted: its runs are void, its hand is down, its draft and questions are gone."""
     if await lower_hand(house, work, speaker, event.target):
         return
+    await forget_photo(work, event.target)
     runs = [run for run in await work.runs.of_event(event.target) if run.status in ("kept", "pending", "scrapped")]
     for run in runs:
         await work.runs.save(replace(run, status="void"))

@@ -83,6 +83,7 @@ def as_held(said: Said, lines: Iterable[Line]) -> tuple[Held, ...]:
             room_id=said.room_id,
             thread=said.thread,
             settled=line.settled,
+            picture=said.picture,
         )
         for line in lines
         if isinstance(line.read, Sent)
@@ -99,5 +100,6 @@ def as_said_then(said: Said, held: Held) -> Said:
         room_id=held.room_id,
         private=held.room_id != said.kitchen.room_id,
         thread=held.thread,
+        picture=held.picture,
         reply_to=None,
     )

@@ -51,6 +51,7 @@ async def _in_kitchen(
         thread=message.thread if message else None,
         reply_to=message.reply_to if message else None,
         mentions=event.mentions,
+        picture=message.picture if message else False,
     )
 
 

@@ -16,6 +16,7 @@ from bot.services.ports.messages import Cause
 from bot.services.ports.records import Kitchen, Occurrence, OccurrenceState, PublishedDrill, Schedule
 from bot.services.ports.world import Storage, UnitOfWork, Wake
 from bot.services.posting import post_drill
+from bot.services.queue import next_nudge, nudge_judges
 from bot.services.speaker import Speaker
 
 log = logging.getLogger(__name__)
@@ -40,6 +41,7 @@ class Planner:
             await self._attempt(f"schedule {schedule.id}", self._look_at(schedule))
         await self._attempt("closing", self._close_ended())
         await self._attempt("questions", self._let_lapse())
+        await self._attempt("judges", self._nudge_judges())
         self._wake_sender()
 
     async def _attempt(self, what: str, doing: Awaitable[None]) -> None:
@@ -100,6 +102,10 @@ class Planner:
                 if question.kind == "mate":
                     await let_go(work, question.about, question.user_id)
 
+    async def _nudge_judges(self) -> None:
+        async with self._storage.begin() as work:
+            await nudge_judges(self._house, work)
+
     async def _close_ended(self) -> None:
         async with self._storage.begin() as work:
             for live in await work.drills.to_close(self._house.clock()):
@@ -113,7 +119,8 @@ async def _moments_of(work: UnitOfWork, kitchen: Kitchen, now: datetime) -> list
     slots = [next_slot(s.weekday, s.at, s.zone, now).due_utc for s in await work.schedules.of(kitchen.room_id)]
     ends = [live.closes_at for live in await work.drills.live_in(kitchen.room_id)]
     civil = quiet_until(now, kitchen.zone, kitchen.quiet_from, kitchen.quiet_to)
-    return [*slots, *ends, *([civil] if civil else [])]
+    nudge = await next_nudge(work, kitchen, now)
+    return [*slots, *ends, *(when for when in (civil, nudge) if when)]
 
 
 def _weeks_in_question(schedule: Schedule, now: datetime) -> tuple[str, str]:

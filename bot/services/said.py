@@ -18,7 +18,7 @@ class Said:
     """One message as the services see it.
 
     ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``arrived`` is its
-    place in stream order, ``member`` what is known of the person in this kitchen.
+    place in stream order, ``member`` what is known of the person in this kitchen. A ``picture``'s text is its caption.
     """
 
     house: House
@@ -36,6 +36,7 @@ class Said:
     thread: str | None = None
     reply_to: str | None = None
     mentions: tuple[str, ...] = ()
+    picture: bool = False
 
     @property
     def name(self) -> str:

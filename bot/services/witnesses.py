@@ -1,5 +1,7 @@
-"""The raised hand: somebody other than the runner watched, which bests and boards need; given and taken back."""
+"""The raised hand: somebody other than the runner watched, which bests and boards need."""
 
+from bot.domain.judging import may_judge
+from bot.replies.markup import plain_name
 from bot.services.house import House
 from bot.services.ports.events import Reaction
 from bot.services.ports.records import Run
@@ -20,24 +22,23 @@ def is_raised_hand(key: str) -> bool:
 
 
 async def raise_hand(house: House, work: UnitOfWork, speaker: Speaker, event: Reaction) -> None:
-    """Keep the sender as witness of the runs of that message; a runner cannot witness their own."""
+    """Keep the sender as witness of the runs of that message; a runner cannot witness their own, nor a pair partner."""
     runs = [run for run in await work.runs.of_event(event.target) if run.status in ("kept", "pending")]
-    if not is_raised_hand(event.key) or not runs or not all(may_witness(event.sender, run) for run in runs):
+    if (
+        not is_raised_hand(event.key)
+        or not runs
+        or not all(may_judge(event.sender, r.user_id, r.partner) for r in runs)
+    ):
+        return
+    if any([await is_namesake(work, run, event.sender) for run in runs]):
+        await speaker.tell(event.sender, house.phrases("hand-same-name"))
         return
     if await work.runs.raise_hand(event.target, event.sender, event.event_id):
         await tell_changes(house, work, speaker, runs)
 
 
-async def lower_hand(house: House, work: UnitOfWork, speaker: Speaker, reaction_id: str) -> bool:
-    """Take back the hand put up by this reaction; False if it put up none."""
-    witnessed = await work.runs.witnessed_by(reaction_id)
-    if not witnessed:
-        return False
-    await work.runs.lower_hand(reaction_id)
-    await tell_changes(house, work, speaker, witnessed)
-    return True
-
-
-def may_witness(person: str, run: Run) -> bool:
-    """Never the runner or the pair partner."""
-    return person not in (run.user_id, run.partner)
+async def is_namesake(work: UnitOfWork, run: Run, person: str) -> bool:
+    """Whether the person goes by the name of a cook of the run: a second account of theirs, as far as can be known."""
+    members = [await work.kitchens.member(run.room_id, user_id) for user_id in (person, run.user_id, run.partner or "")]
+    name, *cooks = [plain_name(member.name).casefold() if member and member.name.strip() else "" for member in members]
+    return bool(name) and name in cooks

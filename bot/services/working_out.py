@@ -17,7 +17,9 @@ LEARNING: tuple[Role, ...] = ("commis", "trainee")
 """The roles of those whose first runs are for settling in, whenever they came."""
 
 
-async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runner: str) -> Run:
+async def work_out_line(
+    said: Said, number: int, sent: Sent, meant: Meant, runner: str, partner: str | None = None
+) -> Run:
     """The run that a line stands for; a UserError where its numbers cannot be."""
     if sent.clock_s is None:
         raise UserError("clock-missing")
@@ -49,7 +51,9 @@ async def work_out_line(said: Said, number: int, sent: Sent, meant: Meant, runne
         splits_s=sent.splits_s,
         wipes=sent.wipes,
         over_limit=over_limit,
+        partner=partner,
         sent_by=None if runner == said.user_id else said.user_id,
+        photo=said.event_id if said.picture else None,
     )
 
 

@@ -9,7 +9,7 @@ from bot.domain.fairness.fit import Fit
 from bot.domain.fairness.ranking import QuarterBoard
 from bot.domain.own_board import Together
 from bot.domain.places import Board
-from bot.domain.run import Result
+from bot.domain.run import Count, Result
 from bot.domain.techniques import Seconds
 from bot.services.ports.records import Held
 from bot.storage.columns import Kept, Moment, flag, kept, metadata, moment, number_key, row_of, text, text_key, whole
@@ -121,6 +121,9 @@ runs = Table(
     whole("wipes"),
     Column("partner", Text),
     Column("sent_by", Text),
+    Column("photo", Text),
+    Column("claimed", Kept(Count)),
+    flag("chat_timed"),
     Column("over_limit", Boolean, nullable=False),
     Column("log_ratio", Float),
     whole("day_number"),
@@ -135,6 +138,8 @@ Index("ix_run_spec", runs.c.user_id, runs.c.spec_id, runs.c.ran_at, runs.c.arriv
 Index("ix_run_board", runs.c.live_id, runs.c.user_id, runs.c.arrived)
 Index("ix_run_correct", runs.c.spec_id)
 Index("ix_run_quarter", runs.c.room_id, runs.c.day_number)
+Index("ix_run_partner", runs.c.partner, runs.c.set_up_id)
+Index("ix_run_photo", runs.c.photo)
 
 hands = Table(
     "hand",
@@ -143,7 +148,10 @@ hands = Table(
     text("event_id"),
     text("witness"),
     Column("reaction_id", Text, nullable=False, unique=True),
-    UniqueConstraint("event_id", "witness"),
+    text("by"),
+    Column("good", Integer),
+    Column("at", Moment),
+    UniqueConstraint("event_id", "witness", "by"),
 )
 
 questions = Table(

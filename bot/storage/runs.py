@@ -2,15 +2,21 @@
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from datetime import date
+from datetime import date, datetime
 from math import log
 from typing import Any
 
 from sqlalchemy import ColumnElement, RowMapping, bindparam, delete, func, select
 
+from bot.domain.judging import Verdict
 from bot.services.ports.records import Run, RunStatus
 from bot.storage.repository import Repository, columns_of
 from bot.storage.tables import hands, runs
+
+HAND = "hand"
+"""How somebody judged who only raised a hand: no number."""
+
+DATED_BACK_DAYS = 8
 
 _RUN = select(*columns_of(runs, Run))
 _KEPT = runs.c.status == "kept"
@@ -27,6 +33,8 @@ _IS_LATEST = runs.c.id == (
     .scalar_subquery()
 )
 _RAISED = select(hands.c.event_id, hands.c.witness).join(runs, runs.c.event_id == hands.c.event_id).order_by(hands.c.id)
+_OF_MESSAGE = hands.c.event_id == bindparam("event_id")
+_VERDICTS = select(hands).where(_OF_MESSAGE, hands.c.good.is_not(None)).order_by(hands.c.id)
 _LATEST, _RAISED_ON_LATEST = _RUN.where(_IS_LATEST), _RAISED.where(_IS_LATEST)
 
 
@@ -53,8 +61,9 @@ class SqlRuns(Repository):
         return found[0] if found else None
 
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
-        """The person's kept runs on a set-up in order of when they were run, then of arrival."""
-        return await self._runs(runs.c.user_id == user_id, runs.c.set_up_id == set_up_id, _KEPT, order=_WHEN_RUN)
+        """The person's kept runs on a set-up, in pairs too, in order of when they were run, then of arrival."""
+        theirs = (runs.c.user_id == user_id) | (runs.c.partner == user_id)
+        return await self._runs(theirs, runs.c.set_up_id == set_up_id, _KEPT, order=_WHEN_RUN)
 
     async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
         """The person's kept runs on all set-ups of a spec, in the same order."""
@@ -83,7 +92,30 @@ class SqlRuns(Repository):
 
     async def raise_hand(self, event_id: str, witness: str, reaction_id: str) -> bool:
         """Keep a witness of every run of a message; False if that hand was already up."""
-        return await self._insert_or_ignore(hands, event_id=event_id, witness=witness, reaction_id=reaction_id)
+        return await self._insert_or_ignore(hands, event_id=event_id, witness=witness, reaction_id=reaction_id, by=HAND)
+
+    async def pass_verdict(self, event_id: str, verdict: Verdict, said_id: str) -> None:
+        """Keep what a judge says of the one run of a message, in the place of what the judge said before."""
+        this = {"event_id": event_id, "witness": verdict.judge, "by": verdict.by}
+        former = (hands.c.event_id == event_id) & (hands.c.witness == verdict.judge) & (hands.c.by == verdict.by)
+        await self._do(delete(hands).where(former | (hands.c.reaction_id == said_id)))
+        await self._insert(hands, **this, reaction_id=said_id, good=verdict.good, at=verdict.at)
+
+    async def verdicts(self, event_id: str) -> list[Verdict]:
+        """What judges have said of the run of this message; a raised hand says no number."""
+        rows = await self._all(_VERDICTS, event_id=event_id)
+        return [Verdict(row["witness"], row["by"], row["good"], row["at"]) for row in rows]
+
+    async def with_photo(self, room_id: str, since: datetime) -> list[Run]:
+        """The kept runs of a kitchen that have a photo and were sent since, in order of arrival."""
+        # The day stands here because the index does; nobody dates a run back further than that.
+        recent = (runs.c.day_number >= since.toordinal() - DATED_BACK_DAYS) & (runs.c.sent_at >= since)
+        shown = runs.c.photo.is_not(None)
+        return await self._runs(runs.c.room_id == room_id, recent, shown, _KEPT, order=(runs.c.arrived, runs.c.line))
+
+    async def of_photo(self, event_id: str) -> list[Run]:
+        """The runs whose photo this is."""
+        return await self._runs(runs.c.photo == event_id, order=(runs.c.line,))
 
     async def witnessed_by(self, reaction_id: str) -> list[Run]:
         """The runs of the message on which this reaction put up a hand; empty if it put up none."""

@@ -6,11 +6,12 @@ from dataclasses import replace
 from bot.domain.run import Sent
 from bot.domain.splits import add_up
 from bot.errors import UserError
-from bot.services import corrections, identity_choice, mates, people
+from bot.services import corrections, identity_choice, mates, people, queue
 from bot.services.lines import Line, as_said_then
 from bot.services.ports.records import Question, QuestionKind
 from bot.services.said import Said
 from bot.services.submit import take_lines
+from bot.words.judging import read_verdict
 from bot.words.submission import lone_clock, lone_count, lone_steps, read_answer
 
 YES = frozenset({"yes", "y", "yes please", "yes."})
@@ -132,6 +133,15 @@ async def _join(said: Said, question: Question) -> bool:
     return True
 
 
+async def _verdict(said: Said, question: Question) -> bool:
+    """In private alone, where the run was shown."""
+    words = read_verdict(said.text) if said.private else None
+    if words is None:
+        return False
+    await queue.answer_shown(said, question, words)
+    return True
+
+
 async def _identity(said: Said, question: Question) -> bool:
     choice = _CHOICES.get(_plain(said))
     if choice is None:
@@ -157,6 +167,7 @@ _ANSWERS: dict[QuestionKind, Answers] = {
     "mate": _mate,
     "join": _join,
     "identity": _identity,
+    "verdict": _verdict,
 }
 """By kind of question; which kitchen is meant is answered before anything is understood."""
 

@@ -4,7 +4,7 @@ This is the one place where it is decided whether the bot was spoken to. Ordinar
 """
 
 from bot.errors import UserError
-from bot.services import corrections, rooms, witnesses
+from bot.services import corrections, rooms, verdicts, witnesses
 from bot.services.house import House
 from bot.services.people import names_in
 from bot.services.places import place_of
@@ -16,6 +16,7 @@ from bot.services.speaker import Speaker
 from bot.services.submit import take_lines
 from bot.words import drafts
 from bot.words.answers import answer_open_question, left_over
+from bot.words.judging import read_verdict
 from bot.words.reading import lines_in, lone_clock_in
 from bot.words.registry import Vocabulary
 
@@ -54,6 +55,10 @@ class Interpreter:
 
     async def understand(self, said: Said) -> None:
         """A submission, else the answer that is waited for, else a lone clock to ask about, else a word, else talk."""
+        if said.picture and said.reply_to:
+            await verdicts.keep_photo(said)
+        if (verdict := read_verdict(said.text)) and await verdicts.take_verdict(said, verdict):
+            return
         names = await names_in(said)
         lines = lines_in(said.text, names)
         if lines:
@@ -72,6 +77,8 @@ class Interpreter:
         draft = await said.work.drills.draft_of_event(said.event_id)
         if draft:
             await drafts.reread(said, draft)
+            return
+        if await verdicts.reread(said, read_verdict(said.text)):
             return
         lines = lines_in(said.text, await names_in(said))
         await corrections.reread(said, lines)

@@ -139,6 +139,7 @@ def _runs() -> None:
         *(*_wholes("line", "arrived", "wipes"), *_flags("over_limit"), *_moments("sent_at", "ran_at")),
         *(_of("set_up_id", "set_up"), _of("spec_id", "spec"), _of("live_id", "live_drill", nullable=True)),
         *(sa.Column("kitchen_day", sa.Date, nullable=False), _maybe("partner"), _maybe("sent_by")),
+        *(_maybe("photo"), _maybe("claimed"), *_flags("chat_timed")),
         *(sa.Column("log_ratio", sa.Float), *_wholes("day_number", "clean", "attempted")),
         sa.UniqueConstraint("event_id", "line"),
     )
@@ -149,10 +150,13 @@ def _runs() -> None:
     op.create_index("ix_run_board", "run", ["live_id", "user_id", "arrived"])
     op.create_index("ix_run_correct", "run", ["spec_id"])
     op.create_index("ix_run_quarter", "run", ["room_id", "day_number"])
+    op.create_index("ix_run_partner", "run", ["partner", "set_up_id"])
+    op.create_index("ix_run_photo", "run", ["photo"])
     op.create_table(
         "hand",
-        *(_id(), *_texts("event_id", "witness", "reaction_id")),
-        *(sa.UniqueConstraint("reaction_id"), sa.UniqueConstraint("event_id", "witness")),
+        *(_id(), *_texts("event_id", "witness", "reaction_id", "by")),
+        *(sa.Column("good", sa.Integer), _maybe_moment("at")),
+        *(sa.UniqueConstraint("reaction_id"), sa.UniqueConstraint("event_id", "witness", "by")),
     )
     op.create_table(
         "question",

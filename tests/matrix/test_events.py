@@ -68,6 +68,15 @@ def test_a_pictures_caption_is_read_and_its_file_name_is_not(
     assert text_of(raw_event("$1", content=content | {"msgtype": msgtype})) == caption
 
 
+def test_a_bare_picture_is_heard_only_as_an_answer() -> None:
+    """A picture without a caption is something said where it answers a message, since it may show a run."""
+    content = {"msgtype": "m.image", "body": "plate.jpg"}
+    answer = read(raw_event("$1", content=content | {"m.relates_to": {"m.in_reply_to": {"event_id": "$run"}}}))
+    assert isinstance(answer, Message)
+    assert (answer.picture, answer.text, answer.reply_to) == (True, "", "$run")
+    assert read(raw_event("$1", content=content)) is None
+
+
 @pytest.mark.parametrize(
     ("body", "said"),
     [

@@ -11,7 +11,7 @@ from typing import Literal
 
 @dataclass(frozen=True, kw_only=True)
 class Message:
-    """Something said: the body without any reply fallback; of a picture, its caption."""
+    """Something said: the body without any reply fallback; of a ``picture``, its caption, empty where it has none."""
 
     event_id: str
     room_id: str
@@ -21,6 +21,7 @@ class Message:
     reply_to: str | None = None
     thread: str | None = None
     mentions: tuple[str, ...] = ()
+    picture: bool = False
     kind: Literal["message"] = "message"
 
 

@@ -7,7 +7,7 @@ from typing import Literal
 from bot.domain.drill import Drill
 from bot.domain.own_board import Together
 from bot.domain.places import Board
-from bot.domain.run import Result, Sent
+from bot.domain.run import Count, Result, Sent
 from bot.services.ports.messages import EventRef
 
 
@@ -151,7 +151,9 @@ class Run:
 
     ``live_id`` is the posting whose board it counts for, None where it counts for no board. ``witnesses`` are those
     who raised a hand. ``over_limit`` marks a run beyond the day's safe number: kept, not counted;
-    ``sent_by`` who sent it where a mate did.
+    ``sent_by`` who sent it where a mate did. ``partner`` built half of the plates of a pair run. ``photo`` is the event
+    of its picture, never the picture. ``claimed`` is the count as sent, where judges found fewer good. A ``chat_timed``
+    run has its clock from the times of two messages, which is good for no best.
     """
 
     room_id: str
@@ -173,15 +175,31 @@ class Run:
     wipes: int = 0
     partner: str | None = None
     sent_by: str | None = None
+    photo: str | None = None
+    claimed: Count | None = None
+    chat_timed: bool = False
     over_limit: bool = False
     witnesses: tuple[str, ...] = ()
     id: int = 0
 
 
-QuestionKind = Literal["count", "left", "sure", "steps", "again", "undo", "mate", "join", "identity", "kitchen"]
+QuestionKind = Literal[
+    "count",
+    "left",
+    "sure",
+    "steps",
+    "again",
+    "undo",
+    "mate",
+    "join",
+    "identity",
+    "kitchen",
+    "verdict",
+    "clock",
+]
 """What kind of answer is waited for: how many were good, whether one was left, whether it is right, which of clock and
 steps is, whether it is a second run, whether a run is put back, a mate's yes, the word to be counted in, one of the
-chef's three choices, which kitchen is meant."""
+chef's three choices, which kitchen is meant, a judge's verdict, the end of a chat-timed run."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -199,6 +217,7 @@ class Held:
     room_id: str
     thread: str | None = None
     settled: frozenset[QuestionKind] = frozenset()
+    picture: bool = False
 
 
 @dataclass(frozen=True, kw_only=True)

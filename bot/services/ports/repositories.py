@@ -6,6 +6,7 @@ from typing import Protocol
 
 from bot.domain.drill import Drill, Spec, Wording
 from bot.domain.expected import Fitted
+from bot.domain.judging import Verdict
 from bot.services.ports.records import (
     ClosedBoard,
     Draft,
@@ -203,7 +204,7 @@ class Runs(Protocol):
         """The person's latest run by stream order among these statuses."""
 
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
-        """The person's kept runs on a set-up in order of when they were run, then of arrival."""
+        """The person's kept runs on a set-up, in pairs too, in order of when they were run, then of arrival."""
 
     async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
         """The person's kept runs on all set-ups of a spec, in the same order."""
@@ -225,6 +226,18 @@ class Runs(Protocol):
 
     async def raise_hand(self, event_id: str, witness: str, reaction_id: str) -> bool:
         """Keep a witness of every run of a message; False if that hand was already up."""
+
+    async def pass_verdict(self, event_id: str, verdict: Verdict, said_id: str) -> None:
+        """Keep what a judge says of the one run of a message, in the place of what the judge said before."""
+
+    async def verdicts(self, event_id: str) -> list[Verdict]:
+        """What judges have said of the run of this message; a raised hand says no number."""
+
+    async def with_photo(self, room_id: str, since: datetime) -> list[Run]:
+        """The kept runs of a kitchen that have a photo and were sent since, in order of arrival."""
+
+    async def of_photo(self, event_id: str) -> list[Run]:
+        """The runs whose photo this is."""
 
     async def witnessed_by(self, reaction_id: str) -> list[Run]:
         """The runs of the message on which this reaction put up a hand; empty if it put up none."""
