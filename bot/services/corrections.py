@@ -10,7 +10,7 @@ from bot.replies.results import result_line
 from bot.services.doubts import doubt_clock
 from bot.services.house import House
 from bot.services.lines import LAPSES_AFTER, Line, ask_about, hold
-from bot.services.mates import hold_for_mate, runner_of
+from bot.services.mates import hold_for_mate, partner_of, runner_of
 from bot.services.meant import Meant, meant_by
 from bot.services.ports.events import Redaction
 from bot.services.ports.records import Run, RunStatus
@@ -58,15 +58,16 @@ async def take_settled(said: Said, line: Line) -> None:
 async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
     """Work a run out again as of when it was sent; where the line leaves a doubt, ask and let the run stand.
 
-    One sent for a mate waits for the mate's yes again.
+    One sent for a mate, or of a pair, waits for the other's yes again.
     """
     try:
         if isinstance(line.read, UserError):
             raise line.read
         meant = await _drill_of(said, run)
-        if not _names(line.read.drill, meant.drill) or await runner_of(said, line.read) != run.user_id:
+        whose = (await runner_of(said, line.read), await partner_of(said, line.read, meant))
+        if not _names(line.read.drill, meant.drill) or whose != (run.user_id, run.partner):
             raise UserError("edit-moves-run")
-        fresh = await work_out_line(replace(said, sent_at=run.sent_at), line.number, line.read, meant, run.user_id)
+        fresh = await work_out_line(replace(said, sent_at=run.sent_at), line.number, line.read, meant, *whose)
         doubt_clock(line, fresh, meant.drill)
     except UserError as problem:
         await ask_about(said, line, problem, among=among)
@@ -74,7 +75,7 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
     mended = await settled(said.house, said.work, _in_place_of(run, fresh))
     if mended == run:
         return
-    if mended.sent_by:
+    if mended.sent_by or mended.partner:
         await hold_for_mate(said, mended, meant)
         return
     await said.work.runs.save(mended)
@@ -94,7 +95,7 @@ def _in_place_of(run: Run, fresh: Run) -> Run:
         arrived=run.arrived,
         live_id=(run.live_id or fresh.live_id) if counted and not run.over_limit else None,
         over_limit=run.over_limit,
-        status="kept" if run.status == "void" and not run.sent_by else run.status,
+        status="kept" if run.status == "void" and not (run.sent_by or run.partner) else run.status,
         sent_by=run.sent_by,
         photo=run.photo,
         witnesses=run.witnesses,

@@ -50,7 +50,7 @@ async def tell_why(said: Said) -> None:
     """The whole sum of the run that is answered, or else of the person's last run."""
     run = await _run_meant(said)
     published = await said.work.drills.get(run.set_up_id) if run else None
-    if run is None or published is None or run.user_id != said.user_id:
+    if run is None or published is None or said.user_id not in (run.user_id, run.partner):
         raise UserError("no-why")
     lines = sum_lines(said.phrases, published.drill, run.result)
     figures = figures_of_result(run.result)

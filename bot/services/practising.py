@@ -30,7 +30,7 @@ async def tell_next(said: Said) -> None:
     if (not runs or is_newcomer(said.kitchen, said.member)) and await _tell_course(said, runs, set_ups):
         return
     recent = [run for run in runs if run.kitchen_day > today - QUARTER]
-    drills = [published.drill for published in set_ups.values()]
+    drills = [published.drill for published in set_ups.values() if published.drill.set_up.cooks == 1]
     practised = [_practised(run, set_ups) for run in recent]
     advice = next_drill(drills, practised, said.house.seconds, today)
     if advice is None:

@@ -106,11 +106,11 @@ async def _tell_best(
     published = await work.drills.get(owner[1])
     if key is None or published is None:
         return
-    names = await names_of(work, published.room_id)
+    changed = now.run if now else was.run if was else None
     by_s = was.net_s - now.net_s if was and now else 0
     text = house.phrases(
         key,
-        name=names.get(owner[0], house.phrases("a-cook")),
+        name=await _whose(house, work, owner[0], changed),
         drill=published.drill.wording.name,
         time=clock_text(now.net_s) if now else "",
         by=by_s,
@@ -119,6 +119,15 @@ async def _tell_best(
     await speaker.notice(published.room_id, text, thread=live.root if live else None)
     if key == "new-best":
         await _tell_luck(house, work, owner, by_s)
+
+
+async def _whose(house: House, work: UnitOfWork, cook: str, run: Run | None) -> str:
+    """The cook's name; of a pair's run both names, the sender's first."""
+    names, unknown = await names_of(work, run.room_id) if run else {}, house.phrases("a-cook")
+    if run is None or run.partner is None:
+        return names.get(cook, unknown)
+    one, other = names.get(run.user_id, unknown), names.get(run.partner, unknown)
+    return house.phrases("pair-names", one=one, other=other)
 
 
 def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:

@@ -9,7 +9,7 @@ from bot.replies.sums import figures_of_result
 from bot.services.coaching import advise_step_back
 from bot.services.doubts import raise_doubts
 from bot.services.lines import Line, ask_about
-from bot.services.mates import hold_for_mate, runner_of
+from bot.services.mates import hold_for_mate, laid_for, partner_of, runner_of
 from bot.services.meant import Meant, drill_meant
 from bot.services.people import hold_until_joined
 from bot.services.ports.records import Run
@@ -57,11 +57,12 @@ async def _take(said: Said, line: Line) -> bool:
     """Keep the run that a line stands for; False where it waits for a mate's yes."""
     if isinstance(line.read, UserError):
         raise line.read
-    meant = await drill_meant(said, line.read.drill)
     runner = await runner_of(said, line.read)
-    run = await work_out_line(said, line.number, line.read, meant, runner)
+    meant = await laid_for(said, line.read, await drill_meant(said, line.read.drill))
+    partner = await partner_of(said, line.read, meant)
+    run = await work_out_line(said, line.number, line.read, meant, runner, partner)
     await raise_doubts(said, line, run, meant.drill)
-    if run.sent_by:
+    if run.sent_by or run.partner:
         await hold_for_mate(said, run, meant)
         return False
     kept = await said.work.runs.save(run)

@@ -10,7 +10,7 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, RowMapping, func, select, update
 
-from bot.domain.drill import NOT_CALLED, Drill, Spec, Wording
+from bot.domain.drill import NOT_CALLED, Drill, SetUp, Spec, Wording
 from bot.domain.identity import set_up_fingerprint, spec_fingerprint, what_changed
 from bot.services.ports.records import PublishedDrill
 from bot.storage.repository import Repository
@@ -79,7 +79,7 @@ class Specs(Repository):
             await self._do(update(set_ups).where(set_ups.c.id == row["id"]).values(fingerprint=mark))
 
     async def find(self, room_id: str, label: str) -> PublishedDrill | None:
-        """By label: ``6`` (its newest set-up without a call sheet) or ``6B``, in either case."""
+        """By label: ``6`` (its newest set-up for one cook, without a call sheet) or ``6B``, in either case."""
         read = _LABEL.fullmatch(label.strip())
         if read is None:
             return None
@@ -87,7 +87,7 @@ class Specs(Repository):
         if read[2]:
             named.append(set_ups.c.letter == read[2].upper())
         found = await self._published(*named, order=_NEWEST)
-        return next((one for one in found if read[2] or one.drill.set_up.called == NOT_CALLED), None)
+        return next((one for one in found if read[2] or _is_plain(one.drill.set_up)), None)
 
     async def by_fingerprint(self, room_id: str, fingerprint: str) -> PublishedDrill | None:
         """The first set-up of the spec with this fingerprint."""
@@ -165,6 +165,11 @@ class Specs(Repository):
         self, *which: ColumnElement[bool], order: tuple[ColumnElement[Any], ...] = _BY_LABEL
     ) -> list[PublishedDrill]:
         return [_published_drill(row) for row in await self._all(_PUBLISHED.where(*which).order_by(*order))]
+
+
+def _is_plain(set_up: SetUp) -> bool:
+    """Laid out for one cook and without calls, as a number alone means it."""
+    return set_up.called == NOT_CALLED and set_up.cooks == 1
 
 
 def _letters() -> Iterator[str]:

@@ -87,10 +87,3 @@ async def test_the_bot_is_no_mate(live: Chat) -> None:
     """A run for the bot itself is not taken."""
     (told,) = await live.say("noor", "3:03 8/8 for @platepace")
     assert told.startswith("I cannot tell who @platepace is here.")
-
-
-async def test_pairs_are_not_kept_yet(live: Chat) -> None:
-    """A pair run is refused with what to send instead."""
-    assert await live.say("noor", "3:03 8/8 with lio") == [
-        "Pair runs are not kept here yet. Send it without `with`, as one cook's run on a drill laid out for one."
-    ]

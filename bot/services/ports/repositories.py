@@ -94,7 +94,7 @@ class Drills(Protocol):
         """Replace the spec's identity after the chef said that it was only written wrong."""
 
     async def find(self, room_id: str, label: str) -> PublishedDrill | None:
-        """By label: ``6`` (its newest set-up without a call sheet) or ``6B``."""
+        """By label: ``6`` (its newest set-up for one cook, without a call sheet) or ``6B``."""
 
     async def by_fingerprint(self, room_id: str, fingerprint: str) -> PublishedDrill | None:
         """The set-up A of the spec with this fingerprint."""

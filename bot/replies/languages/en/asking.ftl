@@ -16,7 +16,6 @@ chef-only = That word is the chef's.
 chef-only-post = The chef sets drills. Send yours as an idea?
 which-mate = I cannot tell who { $name } is here. Mention them, or write a name that only one person has.
 mate-not-joined = { $name } has not joined yet. They can say `!join`; then send it again.
-no-pairs-yet = Pair runs are not kept here yet. Send it without `with`, as one cook's run on a drill laid out for one.
 which-kitchen = You are in { $count } kitchens. Which one? { $list }
 
 ## A mate's result
