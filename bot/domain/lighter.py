@@ -27,11 +27,12 @@ def step_back(results: Sequence[Result]) -> Strain | None:
 
     Results are given in the order in which they were run; nothing is said after a run that was neither.
     """
-    strains = [_strain(result) for result in results[-LOOKED_AT:]]
+    strains = [strain_of(result) for result in results[-LOOKED_AT:]]
     return strains[-1] if strains and strains.count(strains[-1]) >= OF_THEM else None
 
 
-def _strain(result: Result) -> Strain | None:
+def strain_of(result: Result) -> Strain | None:
+    """What of one run speaks for an easier one; None of a run that went well enough."""
     if result.kind == "stopped":
         return "stopped"
     return "redo" if 4 * result.count.accepted < 3 * result.count.attempted else None

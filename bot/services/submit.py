@@ -69,7 +69,7 @@ async def _take(said: Said, line: Line) -> bool:
     hints = [rebuilt_hint(said.phrases, kept.result)] if _by_redo_alone(line.read) else []
     await _answer_for(said, kept, meant, hints)
     await advise_step_back(said, kept, meant)
-    await ask_when_level(said, meant)
+    await ask_when_level(said, kept, meant)
     return True
 
 

@@ -33,8 +33,10 @@ async def tell_trend(said: Said, label: str) -> None:
         await _ask_what_to_change(said, meant, trend)
 
 
-async def ask_when_level(said: Said, meant: Meant) -> None:
-    """Ask the person what to change when their newest first run is the one by which they have become level."""
+async def ask_when_level(said: Said, run: Run, meant: Meant) -> None:
+    """Ask the person what to change when this run is the first of its day and the one that makes them level."""
+    if await said.work.runs.count_on_spec(run.room_id, run.user_id, run.spec_id, run.kitchen_day) != 1:
+        return
     trend = _trend_of(said, meant, *await _runs_to_compare(said, meant))
     if trend.newly_level:
         await _ask_what_to_change(said, meant, trend)

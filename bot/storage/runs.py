@@ -25,6 +25,7 @@ _THEIRS = (runs.c.room_id == bindparam("room_id")) & (runs.c.user_id == bindpara
 _OF_A_DAY = (runs.c.kitchen_day == bindparam("day")) & (runs.c.kind != "stopped") & ~runs.c.over_limit
 _HOW_MANY = select(func.count()).select_from(runs).where(_THEIRS, _KEPT)
 _HOW_MANY_THAT_DAY = _HOW_MANY.where(_OF_A_DAY)
+_HOW_MANY_ON_SPEC = _HOW_MANY_THAT_DAY.where(runs.c.spec_id == bindparam("spec_id"))
 _IS_LATEST = runs.c.id == (
     select(runs.c.id)
     .where(_THEIRS, runs.c.status.in_(bindparam("statuses", expanding=True)))
@@ -81,6 +82,11 @@ class SqlRuns(Repository):
     async def count_day(self, room_id: str, user_id: str, day: date) -> int:
         """How many kept, counted runs the person has on that kitchen day: neither stopped nor over the limit."""
         return int(await self._value(_HOW_MANY_THAT_DAY, room_id=room_id, user_id=user_id, day=day))
+
+    async def count_on_spec(self, room_id: str, user_id: str, spec_id: int, day: date) -> int:
+        """How many kept, counted runs the person has on a spec on that kitchen day."""
+        which = {"room_id": room_id, "user_id": user_id, "spec_id": spec_id, "day": day}
+        return int(await self._value(_HOW_MANY_ON_SPEC, **which))
 
     async def count(self, room_id: str, user_id: str) -> int:
         """How many kept runs the person has in this kitchen."""

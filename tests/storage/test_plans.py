@@ -64,6 +64,7 @@ CALLS: dict[str, Call] = {
     "runs.in_days": lambda work: work.runs.in_days(KITCHEN_ROOM, NOOR, date(2026, 6, 1), date(2026, 11, 29)),
     "runs.on_board": lambda work: work.runs.on_board(1),
     "runs.count_day": lambda work: work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 23)),
+    "runs.count_on_spec": lambda work: work.runs.count_on_spec(KITCHEN_ROOM, NOOR, 1, date(2026, 11, 23)),
     "runs.count": lambda work: work.runs.count(KITCHEN_ROOM, NOOR),
     "runs.of_spec": lambda work: work.runs.of_spec(404),
     "fits.mark_of_runs": lambda work: work.fits.mark_of_runs([KITCHEN_ROOM], "2026-Q3"),

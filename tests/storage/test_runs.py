@@ -124,6 +124,8 @@ async def test_counted_runs_of_a_day(storage: SqlStorage) -> None:
         await bench.run(user_id=LIO)
         assert await work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 23)) == 3
         assert await work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 25)) == 0
+        assert await work.runs.count_on_spec(KITCHEN_ROOM, NOOR, bench.spec_id, date(2026, 11, 23)) == 3
+        assert await work.runs.count_on_spec(KITCHEN_ROOM, NOOR, bench.spec_id + 1, date(2026, 11, 23)) == 0
         assert await work.runs.count(KITCHEN_ROOM, NOOR) == 6
         assert await work.runs.count(KITCHEN_ROOM, KWABENA) == 0
 

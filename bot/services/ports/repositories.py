@@ -218,6 +218,9 @@ class Runs(Protocol):
     async def count_day(self, room_id: str, user_id: str, day: date) -> int:
         """How many kept, counted runs the person has on that kitchen day."""
 
+    async def count_on_spec(self, room_id: str, user_id: str, spec_id: int, day: date) -> int:
+        """How many kept, counted runs the person has on a spec on that kitchen day."""
+
     async def count(self, room_id: str, user_id: str) -> int:
         """How many kept runs the person has in this kitchen."""
 
