@@ -3,6 +3,7 @@
 from functools import cache
 from importlib.resources import files
 
+from babel import Locale
 from fluent.runtime import FluentBundle, FluentResource
 
 from bot.errors import UserError
@@ -15,12 +16,17 @@ def catalogue(language: str) -> list[str]:
     return [source.read_text(encoding="utf-8") for source in sources]
 
 
+def is_right_to_left(language: str) -> bool:
+    """Whether the language is written from right to left, so that what is filled in has to be isolated."""
+    return Locale.parse(language).text_direction == "rtl"
+
+
 class Phrases:
     """Gives the sentence for a key with its places filled."""
 
     def __init__(self, language: str) -> None:
         self.language = language
-        self._bundle = FluentBundle([language], use_isolating=False)
+        self._bundle = FluentBundle([language], use_isolating=is_right_to_left(language))
         for source in catalogue(language):
             self._bundle.add_resource(FluentResource(source))
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 from bot.domain.run import Sent
 from bot.domain.splits import add_up
 from bot.errors import UserError
+from bot.replies.accepted_words import accepted, folded
 from bot.services import corrections, identity_choice, mates, people, queue
 from bot.services.lines import Line, as_said_then
 from bot.services.ports.records import Question, QuestionKind
@@ -185,4 +186,6 @@ def _is(said: Said, words: frozenset[str] | set[str]) -> bool:
 
 
 def _plain(said: Said) -> str:
-    return " ".join(said.text.casefold().split())
+    """The words as they are compared, an answer in another language as the English one that it stands for."""
+    plain = folded(said.text)
+    return accepted("answers").get(plain, plain)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 
 from bot.errors import UserError
+from bot.replies.accepted_words import accepted, folded
 from bot.services.said import Said
 
 _WHITE_SPACE = re.compile(r"\s+")
@@ -42,12 +43,13 @@ class Vocabulary:
             raise ValueError("a word is declared twice")
 
     def find(self, name: str) -> Word | None:
-        """The word of this name."""
-        return self._by_name.get(name.casefold())
+        """The word of this name, or the one that it stands for in another language."""
+        plain = folded(name)
+        return self._by_name.get(accepted("words").get(plain, plain))
 
     def near(self, name: str) -> list[str]:
-        """The nearest known words, at most three."""
-        return get_close_matches(name.casefold(), self._by_name, n=3, cutoff=0.6)
+        """The nearest known words of any language, at most three."""
+        return get_close_matches(folded(name), (*self._by_name, *accepted("words")), n=3, cutoff=0.6)
 
     async def say(self, said: Said, line: str) -> None:
         """Do what the line's first word says; a UserError where it is unknown or for the chef alone."""

@@ -1,6 +1,8 @@
-"""The words of a result line by language; a further language is a further list."""
+"""The words of a line of a result: the English ones, and those of every language that stand for them."""
 
 from collections.abc import Mapping
+
+from bot.replies.accepted_words import accepted, folded
 
 NUMBERED = frozenset({"redo", "left", "rebuilt", "fixed", "wipes", "stopped"})
 REASONS = frozenset({"rim", "size", "flat", "air", "place", "edge", "face", "count", "tall", "fell", "torn", "mark"})
@@ -15,10 +17,8 @@ ENGLISH: Mapping[str, str] = {
 }
 """What each word means: a detail with a number, a redo reason, or a part of the line's own grammar."""
 
-MEANINGS = ENGLISH
-"""The words of every language that is understood, from everybody."""
-
 
 def meaning_of(word: str) -> str:
     """What a word means, in any case of letters; empty where it means nothing."""
-    return MEANINGS.get(word.casefold(), "")
+    plain = folded(word)
+    return ENGLISH.get(plain) or accepted("line").get(plain, "")

@@ -10,7 +10,7 @@ from bot.services.said import Said
 from bot.words import vocabulary
 from bot.words.answers import NO, YES
 from bot.words.registry import Vocabulary, Word
-from bot.words.result_words import MEANINGS
+from bot.words.result_words import ENGLISH
 from tests.chat import Chat
 
 WORDS = vocabulary().words
@@ -32,7 +32,7 @@ def test_no_word_has_two_meanings() -> None:
     """No word of the vocabulary is an answer, or a detail of a result line, as well."""
     names = {word.name for word in WORDS}
     assert names & (YES | NO | {"a", "b", "c", "again", "all"}) == set()
-    assert names & MEANINGS.keys() == set()
+    assert names & ENGLISH.keys() == set()
 
 
 @pytest.mark.parametrize("word", WORDS, ids=lambda word: word.name)

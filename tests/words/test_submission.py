@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from bot.domain.run import Sent
 from bot.errors import UserError
-from bot.words.result_words import MEANINGS, NUMBERED, REASONS
+from bot.words.result_words import ENGLISH, NUMBERED, REASONS
 from bot.words.submission import MOST_LINES, lone_clock, lone_count, read_answer, read_lines
 
 EIGHT_05 = Sent(485, accepted=11, plates=12)
@@ -220,9 +220,9 @@ def test_answer_without_a_clock() -> None:
 
 def test_words_are_one_list() -> None:
     """Every reason and every numbered detail has its own word, and all are written in small letters."""
-    assert set(MEANINGS.values()) >= REASONS | NUMBERED
+    assert set(ENGLISH.values()) >= REASONS | NUMBERED
     assert not REASONS & NUMBERED
-    assert all(word == word.casefold() and not any(c.isspace() or c.isdigit() for c in word) for word in MEANINGS)
+    assert all(word == word.casefold() and not any(c.isspace() or c.isdigit() for c in word) for word in ENGLISH)
 
 
 clocks = st.integers(1, 5_999).map(lambda s: (f"{s // 60}:{s % 60:02d}", s))
@@ -238,7 +238,7 @@ def test_written_and_read_back(clock: tuple[str, int], count: tuple[int, int], w
     assert read_lines(line) == [(line, expected)]
 
 
-pieces = st.sampled_from([*MEANINGS, *" ".join([*READ, *ASKED, *TALK[:30]]).split(), "\n", "@lio", "👍", "\u202e", "/"])
+pieces = st.sampled_from([*ENGLISH, *" ".join([*READ, *ASKED, *TALK[:30]]).split(), "\n", "@lio", "👍", "\u202e", "/"])
 mangled = st.builds(
     lambda line, at, put, cut: line[: at % (len(line) + 1)] + put + line[at % (len(line) + 1) + cut :],
     st.sampled_from([*READ, *ASKED]),
