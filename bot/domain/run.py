@@ -36,6 +36,7 @@ class Sent:
 
     ``accepted`` and ``plates`` are None where the line left them to be asked or inferred (``8:05 redo 1`` gives only
     ``redo``; ``all`` gives ``all_good``). Times are whole seconds. ``drill`` is a label such as ``6B`` or empty.
+    ``chat_timed`` where the clock is the time between two messages.
     """
 
     clock_s: int | None
@@ -55,6 +56,7 @@ class Sent:
     partner: str = ""
     drill: str = ""
     stopped: int | None = None
+    chat_timed: bool = False
 
 
 @dataclass(frozen=True)

@@ -98,6 +98,7 @@ def _in_place_of(run: Run, fresh: Run) -> Run:
         status="kept" if run.status == "void" and not (run.sent_by or run.partner) else run.status,
         sent_by=run.sent_by,
         photo=run.photo,
+        chat_timed=run.chat_timed,
         witnesses=run.witnesses,
     )
 

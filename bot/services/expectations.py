@@ -47,10 +47,13 @@ async def expectations(
     found = {}
     for cook, theirs in kept.items():
         sent = [run for run in runs if run.user_id == cook][:RUNS_THAT_COUNT]
+        whole = [run for run in sent if run.result.kind == "counted"]
+        if not whole:
+            continue
         earlier = [_earlier(run) for run in theirs if run.week < live.week]
         by_fit = fitted[cook].at_middle_of(len(sent)) if cook in fitted else None
         formerly = _formerly(cook, live, closed)
-        found[cook] = expect(earlier, formerly, live.set_up_id, sent[0].result.standard_s, by_fit)
+        found[cook] = expect(earlier, formerly, live.set_up_id, whole[0].result.standard_s, by_fit)
     return {cook: expected for cook, expected in found.items() if expected}
 
 

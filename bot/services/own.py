@@ -53,6 +53,8 @@ async def tell_why(said: Said) -> None:
     if run is None or published is None or said.user_id not in (run.user_id, run.partner):
         raise UserError("no-why")
     lines = sum_lines(said.phrases, published.drill, run.result)
+    if run.chat_timed:
+        lines.append(said.phrases("chat-timed"))
     figures = figures_of_result(run.result)
     if run.result.net_s is not None:
         drill = published.drill

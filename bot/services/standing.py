@@ -44,8 +44,8 @@ def judged(run: Run) -> Judged:
 
 
 def mark_of(runs: Sequence[Run]) -> Mark | None:
-    """The best that stands after a cook's runs on a set-up; runs beyond the day's safe number are not looked at."""
-    looked_at = [run for run in runs if not run.over_limit]
+    """The best that stands after a cook's runs on a set-up; none over the day's limit, nor timed by the chat."""
+    looked_at = [run for run in runs if not (run.over_limit or run.chat_timed)]
     best = best_of([judged(run) for run in looked_at])
     return Mark(looked_at[best.nth], best.net_s, best.is_first_mark) if best else None
 

@@ -7,6 +7,7 @@ from bot.errors import UserError
 from bot.replies.results import rebuilt_hint, result_line
 from bot.replies.sums import figures_of_result
 from bot.services.coaching import advise_step_back
+from bot.services.declared import in_place_of_declared
 from bot.services.doubts import raise_doubts
 from bot.services.lines import Line, ask_about
 from bot.services.mates import hold_for_mate, laid_for, partner_of, runner_of
@@ -65,7 +66,7 @@ async def _take(said: Said, line: Line) -> bool:
     if run.sent_by or run.partner:
         await hold_for_mate(said, run, meant)
         return False
-    kept = await said.work.runs.save(run)
+    kept = await said.work.runs.save(await in_place_of_declared(said, run))
     hints = [rebuilt_hint(said.phrases, kept.result)] if _by_redo_alone(line.read) else []
     await _answer_for(said, kept, meant, hints)
     await advise_step_back(said, kept, meant)

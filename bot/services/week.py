@@ -32,7 +32,7 @@ def _nets_s(runs: Sequence[Run], set_up_id: int) -> list[float]:
 
 
 def _entry(run: Run) -> Entry:
-    """The run as the boards see it."""
+    """The run as the boards see it; one timed by the chat's messages is a try, and good for no place."""
     count = run.result.count
     return Entry(
         user_id=run.user_id,
@@ -40,6 +40,6 @@ def _entry(run: Run) -> Entry:
         accepted=count.accepted,
         attempted=count.attempted,
         rebuilt=count.rebuilt,
-        witnessed=bool(run.witnesses),
+        witnessed=bool(run.witnesses) and not run.chat_timed,
         kind=run.result.kind,
     )

@@ -54,6 +54,7 @@ async def work_out_line(
         partner=partner,
         sent_by=None if runner == said.user_id else said.user_id,
         photo=said.event_id if said.picture else None,
+        chat_timed=sent.chat_timed,
     )
 
 
@@ -104,6 +105,8 @@ async def remarks_on(said: Said, run: Run, meant: Meant) -> list[str]:
         remarks.append(say("board-closed"))
     elif run.live_id is not None and _is_last_week(said, run):
         remarks.append(say("last-week", day=weekday_text(say, run.kitchen_day), until=f"{said.kitchen.day_turn:%H:%M}"))
+    if run.chat_timed:
+        remarks.append(say("chat-timed"))
     return remarks
 
 

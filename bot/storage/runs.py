@@ -151,9 +151,9 @@ def asked_by(run: Run) -> dict[str, Any]:
 
 
 def _log_ratio(run: Run) -> float | None:
-    """What a fit compares: ln(net / standard) of a counted run of one cook; None of any other."""
+    """What a fit compares: ln(net / standard) of one cook's counted run with their own clock; None of any other."""
     result = run.result
-    if result.kind != "counted" or result.net_s is None or run.over_limit or run.partner:
+    if result.kind != "counted" or result.net_s is None or run.over_limit or run.partner or run.chat_timed:
         return None
     return log(result.net_s / result.standard_s)
 

@@ -1,6 +1,6 @@
 """The chat vocabulary: every word that the bot understands, declared once."""
 
-from bot.words import at_the_pass, coaching, drafts, judging, logistics, looking, results, roles, scheduling
+from bot.words import at_the_pass, coaching, drafts, judging, logistics, looking, results, roles, running, scheduling
 from bot.words.helping import help_words
 from bot.words.registry import Vocabulary
 
@@ -16,6 +16,7 @@ def vocabulary() -> Vocabulary:
             *scheduling.WORDS,
             *roles.WORDS,
             *judging.WORDS,
+            *running.WORDS,
             *at_the_pass.WORDS,
             *logistics.WORDS,
         )
