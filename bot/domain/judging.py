@@ -13,6 +13,9 @@ OPEN_FOR = timedelta(hours=48)
 SETTLED_BY = 3
 """Judges whose verdicts settle a split between two of them."""
 
+FEWEST_JUDGED = 5
+"""Judged runs below which a cook's own count is not held against the judges'."""
+
 By = Literal["self", "witness", "photo"]
 """Who judged: the runner, somebody who watched, or a judge who saw the photo without the name."""
 
@@ -43,6 +46,22 @@ class Check:
     photos: int
     agreed: int
     kappa: float | None
+
+
+@dataclass(frozen=True)
+class OwnCount:
+    """In so many judged runs, the plates that the cook sent as good and how many of them judges found good."""
+
+    runs: int
+    sent: int
+    found: int
+
+
+def own_count(judged: Sequence[tuple[int, int]]) -> OwnCount | None:
+    """A cook's own count against the judges', of (sent, found) a run; None of too few runs to say."""
+    if len(judged) < FEWEST_JUDGED:
+        return None
+    return OwnCount(len(judged), sum(sent for sent, _ in judged), sum(found for _, found in judged))
 
 
 def may_judge(judge: str, *cooks: str | None) -> bool:

@@ -7,6 +7,7 @@ from bot.domain.quarter import quarter_of
 from bot.domain.standard_time import standard_s
 from bot.errors import UserError
 from bot.replies.dates import day_text
+from bot.replies.judging import own_count_line
 from bot.replies.sums import Difficulty, Fitted, difficulty_line, figures_of_difficulty, figures_of_result, sum_lines
 from bot.services.fairness import compared_runs
 from bot.services.meant import Meant, drill_meant, meant_by
@@ -14,6 +15,7 @@ from bot.services.ports.messages import Figure
 from bot.services.ports.records import Run
 from bot.services.said import Said
 from bot.services.standing import Mark, mark_of
+from bot.services.verdicts import own_count_of
 
 
 async def tell_best(said: Said, label: str) -> None:
@@ -62,6 +64,10 @@ async def tell_why(said: Said) -> None:
         difficulty = await _difficulty(said, run, drill)
         lines.append(difficulty_line(said.phrases, standard, difficulty))
         figures |= figures_of_difficulty(difficulty)
+    own = await own_count_of(said)
+    if own:
+        lines.append(own_count_line(said.phrases, own))
+        figures |= {"judged_runs": own.runs, "sent_good": own.sent, "found_good": own.found}
     await said.tell("\n".join(lines), figures)
 
 

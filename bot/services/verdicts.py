@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from bot.domain.judging import OPEN_FOR, By, Verdict, as_judged, may_judge, settle
+from bot.domain.judging import OPEN_FOR, By, OwnCount, Verdict, as_judged, may_judge, own_count, settle
 from bot.domain.run import work_out
 from bot.errors import UserError
 from bot.replies.markup import plain_name
@@ -139,6 +139,12 @@ async def settled(house: House, work: UnitOfWork, run: Run) -> Run:
     count = as_judged(claimed, stands.good)
     fresh = work_out(result.clock_s, count, drill.spec, drill.set_up, house.seconds, result.kind)
     return replace(run, result=fresh, claimed=None if count == claimed else claimed)
+
+
+async def own_count_of(said: Said) -> OwnCount | None:
+    """The person's own count against the judges', over all runs on which a judge said a number."""
+    runs = await said.work.runs.with_verdict(said.kitchen.room_id, said.user_id)
+    return own_count([((run.claimed or run.result.count).accepted, run.result.count.accepted) for run in runs])
 
 
 async def _tell_result(house: House, work: UnitOfWork, speaker: Speaker, run: Run) -> None:

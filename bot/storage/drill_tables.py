@@ -154,6 +154,15 @@ hands = Table(
     UniqueConstraint("event_id", "witness", "by"),
 )
 
+photo_checks = Table(
+    "photo_check",
+    metadata,
+    text_key("room_id"),
+    moment("started_at"),
+    kept("photos", tuple[str, ...]),
+    kept("answers", dict[str, tuple[bool, ...]]),
+)
+
 questions = Table(
     "question",
     metadata,

@@ -6,12 +6,12 @@ from datetime import date, datetime
 from math import log
 from typing import Any
 
-from sqlalchemy import ColumnElement, RowMapping, bindparam, delete, func, select
+from sqlalchemy import ColumnElement, RowMapping, bindparam, delete, exists, func, select
 
 from bot.domain.judging import Verdict
-from bot.services.ports.records import Run, RunStatus
-from bot.storage.repository import Repository, columns_of
-from bot.storage.tables import hands, runs
+from bot.services.ports.records import PhotoCheck, Run, RunStatus
+from bot.storage.repository import Repository, columns_of, values_of
+from bot.storage.tables import hands, photo_checks, runs
 
 HAND = "hand"
 """How somebody judged who only raised a hand: no number."""
@@ -34,6 +34,7 @@ _IS_LATEST = runs.c.id == (
     .scalar_subquery()
 )
 _RAISED = select(hands.c.event_id, hands.c.witness).join(runs, runs.c.event_id == hands.c.event_id).order_by(hands.c.id)
+_CHECK = select(photo_checks).where(photo_checks.c.room_id == bindparam("room_id"))
 _OF_MESSAGE = hands.c.event_id == bindparam("event_id")
 _VERDICTS = select(hands).where(_OF_MESSAGE, hands.c.good.is_not(None)).order_by(hands.c.id)
 _LATEST, _RAISED_ON_LATEST = _RUN.where(_IS_LATEST), _RAISED.where(_IS_LATEST)
@@ -118,6 +119,22 @@ class SqlRuns(Repository):
         recent = (runs.c.day_number >= since.toordinal() - DATED_BACK_DAYS) & (runs.c.sent_at >= since)
         shown = runs.c.photo.is_not(None)
         return await self._runs(runs.c.room_id == room_id, recent, shown, _KEPT, order=(runs.c.arrived, runs.c.line))
+
+    async def with_verdict(self, room_id: str, user_id: str) -> list[Run]:
+        """The person's kept runs in this kitchen on which a judge has said a number, in order of arrival."""
+        theirs = (runs.c.room_id == room_id) & (runs.c.user_id == user_id)
+        numbers = hands.alias("numbers")
+        said = exists().where(numbers.c.event_id == runs.c.event_id, numbers.c.good.is_not(None))
+        return await self._runs(theirs, said, _KEPT, order=(runs.c.arrived, runs.c.line))
+
+    async def save_check(self, check: PhotoCheck) -> None:
+        """Keep the kitchen's check of its judges, in the place of the one before."""
+        await self._put(photo_checks, **values_of(photo_checks, check))
+
+    async def check(self, room_id: str) -> PhotoCheck | None:
+        """The kitchen's last check of its judges."""
+        row = await self._one(_CHECK, room_id=room_id)
+        return PhotoCheck(**row) if row else None
 
     async def of_photo(self, event_id: str) -> list[Run]:
         """The runs whose photo this is."""

@@ -4,7 +4,7 @@ import re
 
 from bot.domain.durations import fold_digits
 from bot.errors import UserError
-from bot.services import queue
+from bot.services import judges_check, queue
 from bot.services.said import Said
 from bot.services.verdicts import Words
 from bot.words.registry import Word
@@ -29,4 +29,21 @@ async def _agree(_said: Said, _: str) -> None:
     raise UserError("verdict-how")
 
 
-WORDS = (Word("judge", _judge, private=True), Word("agree", _agree, private=True))
+async def _check(said: Said, rest: str) -> None:
+    """``check`` shows, ``check start`` begins one, ``check ++-+`` answers."""
+    signs = "".join(rest.replace("\N{MINUS SIGN}", "-").replace("\N{EN DASH}", "-").split())
+    if not rest:
+        await judges_check.show_check(said)
+    elif rest.casefold() == "start":
+        await judges_check.start_check(said)
+    elif set(signs) <= {"+", "-"}:
+        await judges_check.answer_check(said, signs)
+    else:
+        raise UserError("check-unreadable")
+
+
+WORDS = (
+    Word("judge", _judge, private=True),
+    Word("agree", _agree, private=True),
+    Word("check", _check, private=True),
+)

@@ -158,6 +158,7 @@ def _runs() -> None:
         *(sa.Column("good", sa.Integer), _maybe_moment("at")),
         *(sa.UniqueConstraint("reaction_id"), sa.UniqueConstraint("event_id", "witness", "by")),
     )
+    op.create_table("photo_check", _key("room_id"), *_texts("photos", "answers"), *_moments("started_at"))
     op.create_table(
         "question",
         *(_id(), *_texts("user_id", "room_id", "kind", "held", "about"), *_moments("asked_at", "lapses_at")),

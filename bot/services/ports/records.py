@@ -183,6 +183,16 @@ class Run:
     id: int = 0
 
 
+@dataclass(frozen=True, kw_only=True)
+class PhotoCheck:
+    """A kitchen's check of its judges: the events of the photos, and of each judge whether each would have gone out."""
+
+    room_id: str
+    started_at: datetime
+    photos: tuple[str, ...]
+    answers: dict[str, tuple[bool, ...]] = field(default_factory=dict)
+
+
 QuestionKind = Literal[
     "count",
     "left",

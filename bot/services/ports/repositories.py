@@ -15,6 +15,7 @@ from bot.services.ports.records import (
     LiveDrill,
     Member,
     Occurrence,
+    PhotoCheck,
     PublishedDrill,
     Question,
     Run,
@@ -238,6 +239,15 @@ class Runs(Protocol):
 
     async def with_photo(self, room_id: str, since: datetime) -> list[Run]:
         """The kept runs of a kitchen that have a photo and were sent since, in order of arrival."""
+
+    async def with_verdict(self, room_id: str, user_id: str) -> list[Run]:
+        """The person's kept runs in this kitchen on which a judge has said a number, in order of arrival."""
+
+    async def save_check(self, check: PhotoCheck) -> None:
+        """Keep the kitchen's check of its judges, in the place of the one before."""
+
+    async def check(self, room_id: str) -> PhotoCheck | None:
+        """The kitchen's last check of its judges."""
 
     async def of_photo(self, event_id: str) -> list[Run]:
         """The runs whose photo this is."""
