@@ -20,7 +20,7 @@ async def declare(said: Said, label: str) -> None:
     board = await board_for(said, meant, said.sent_at)
     if board is None:
         raise UserError("declare-no-board", drill=meant.drill.label)
-    if await _declared(said, board.id):
+    if await _declared(said, said.user_id, meant.set_up_id):
         raise UserError("declared-already")
     await said.work.runs.save(_empty_run(said, meant, board))
     await said.answer(said.phrases("declared", drill=meant.drill.wording.name), board)
@@ -28,26 +28,20 @@ async def declare(said: Said, label: str) -> None:
 
 async def in_place_of_declared(said: Said, run: Run) -> Run:
     """The run, in the place of the one that its cook declared; a stopped one then takes a place on that board too."""
-    board = await board_for(said, await _meant(said, run), run.ran_at)
-    declared = await _declared(said, board.id) if board else None
-    if board is None or declared is None or run.user_id != said.user_id:
+    declared = await _declared(said, run.user_id, run.set_up_id)
+    if declared is None or run.sent_by:
         return run
     await said.work.runs.save(replace(declared, status="void"))
-    return replace(run, live_id=board.id) if run.result.kind in ("stopped", "short") else run
+    return replace(run, live_id=declared.live_id) if run.result.kind in ("stopped", "short") else run
 
 
-async def _meant(said: Said, run: Run) -> Meant:
-    live = await said.work.drills.live(run.live_id) if run.live_id else None
-    published = await said.work.drills.get(run.set_up_id)
-    if published is None:
-        raise UserError("no-drill-yet")
-    return Meant(run.set_up_id, run.spec_id, published.drill, live)
-
-
-async def _declared(said: Said, live_id: int) -> Run | None:
-    """What the person has declared on this board and not run yet."""
-    theirs = [run for run in await said.work.runs.on_board(live_id) if run.user_id == said.user_id]
-    return next((run for run in theirs if run.result.count.attempted == 0 and run.result.kind == "stopped"), None)
+async def _declared(said: Said, user_id: str, set_up_id: int) -> Run | None:
+    """What the person has declared on an open board of this set-up and not run yet."""
+    for run in await said.work.runs.unbuilt(user_id, set_up_id):
+        live = await said.work.drills.live(run.live_id) if run.live_id and not run.result.clock_s else None
+        if live and live.closed_at is None:
+            return run
+    return None
 
 
 def _empty_run(said: Said, meant: Meant, board: LiveDrill) -> Run:

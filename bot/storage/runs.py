@@ -34,6 +34,11 @@ _IS_LATEST = runs.c.id == (
     .scalar_subquery()
 )
 _RAISED = select(hands.c.event_id, hands.c.witness).join(runs, runs.c.event_id == hands.c.event_id).order_by(hands.c.id)
+_UNBUILT = _RUN.where(
+    runs.c.user_id == bindparam("user_id"),
+    runs.c.set_up_id == bindparam("set_up_id"),
+    (runs.c.kind == "stopped") & (runs.c.attempted == 0) & runs.c.live_id.is_not(None) & _KEPT,
+).order_by(runs.c.arrived)
 _CHECK = select(photo_checks).where(photo_checks.c.room_id == bindparam("room_id"))
 _OF_MESSAGE = hands.c.event_id == bindparam("event_id")
 _VERDICTS = select(hands).where(_OF_MESSAGE, hands.c.good.is_not(None)).order_by(hands.c.id)
@@ -119,6 +124,11 @@ class SqlRuns(Repository):
         recent = (runs.c.day_number >= since.toordinal() - DATED_BACK_DAYS) & (runs.c.sent_at >= since)
         shown = runs.c.photo.is_not(None)
         return await self._runs(runs.c.room_id == room_id, recent, shown, _KEPT, order=(runs.c.arrived, runs.c.line))
+
+    async def unbuilt(self, user_id: str, set_up_id: int) -> list[Run]:
+        """The person's kept runs of no plates on a set-up that count for a board: declared, or stopped at once."""
+        rows = await self._all(_UNBUILT, user_id=user_id, set_up_id=set_up_id)
+        return [Run(**row) for row in rows]
 
     async def with_verdict(self, room_id: str, user_id: str) -> list[Run]:
         """The person's kept runs in this kitchen on which a judge has said a number, in order of arrival."""

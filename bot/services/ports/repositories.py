@@ -240,6 +240,9 @@ class Runs(Protocol):
     async def with_photo(self, room_id: str, since: datetime) -> list[Run]:
         """The kept runs of a kitchen that have a photo and were sent since, in order of arrival."""
 
+    async def unbuilt(self, user_id: str, set_up_id: int) -> list[Run]:
+        """The person's kept runs of no plates on a set-up that count for a board: declared, or stopped at once."""
+
     async def with_verdict(self, room_id: str, user_id: str) -> list[Run]:
         """The person's kept runs in this kitchen on which a judge has said a number, in order of arrival."""
 
