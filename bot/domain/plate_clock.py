@@ -12,6 +12,7 @@ _HOUR = r"(1[0-2]|[1-9])"
 _ARC = re.compile(rf"^{_HOUR} to {_HOUR}$")
 _LISTED = re.compile(rf"^{_HOUR}(?:(?:-|, | and ){_HOUR})*$")
 _NAMED_HOUR = re.compile(rf"\b{_HOUR}\b")
+_ON_HOUR = re.compile(rf"^on the {_HOUR} ")
 _EDGES = {"right edge": 3, "left edge": 9, "top edge": 12, "bottom edge": 6}
 
 
@@ -44,6 +45,8 @@ def spots(at: str, pieces: int) -> tuple[Spot, ...] | None:
     if _LISTED.match(words):
         hours = [int(hour) for hour in _NAMED_HOUR.findall(words)]
         return tuple(hour_spot(hours[nth % len(hours)], WELL_SHARE) for nth in range(pieces))
+    if on := _ON_HOUR.match(words):
+        return (hour_spot(int(on[1]), WELL_SHARE),) * pieces
     return None
 
 

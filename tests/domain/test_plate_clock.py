@@ -41,6 +41,7 @@ def _hours(found: tuple[Spot, ...] | None) -> list[float]:
         ("10 to 4", 3, [10, 1, 4]),
         ("8 to 4", 3, [8, 6, 4]),
         ("9", 1, [9]),
+        ("on the 11 twirl", 1, [11]),
         ("right edge", 3, [2, 3, 4]),
     ],
 )
@@ -54,5 +55,5 @@ def test_pieces_go_to_the_hours_that_the_chef_wrote(at: str, pieces: int, hours:
 def test_the_centre_is_the_centre_and_other_words_name_no_hour() -> None:
     """Words that hang on another component are left to the drawing, never guessed as an hour."""
     assert spots("centre", 2) == (CENTRE, CENTRE)
-    assert spots("on the 11 twirl", 1) is None
+    assert spots("beside the quenelle", 1) is None
     assert spots("", 1) is None
