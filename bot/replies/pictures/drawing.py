@@ -64,4 +64,6 @@ def png(svg: str, zoom: float = 2.0) -> bytes:
     import resvg_py  # noqa: PLC0415 -- loaded when the first picture is drawn, not when the bot starts
 
     with as_file(files("bot.replies.pictures") / "fonts") as fonts:
-        return bytes(resvg_py.svg_to_bytes(svg_string=svg, zoom=zoom, skip_system_fonts=True, font_dirs=[str(fonts)]))
+        # where a script is not in the first family the first font with it is taken, so the regular ones come first
+        faces = [str(font) for weight in ("Regular", "Bold") for font in sorted(fonts.glob(f"*-{weight}.ttf"))]
+        return bytes(resvg_py.svg_to_bytes(svg_string=svg, zoom=zoom, skip_system_fonts=True, font_files=faces))
