@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 from bot.domain.drill import Drill
 from bot.errors import UserError
 from bot.replies.results import result_line
+from bot.services.declared import is_declared
 from bot.services.doubts import doubt_clock
 from bot.services.house import House
 from bot.services.lines import LAPSES_AFTER, Line, ask_about, hold
@@ -135,6 +136,8 @@ async def scrap(said: Said) -> None:
     run = await said.work.runs.last(said.kitchen.room_id, said.user_id)
     if run is None:
         raise UserError("nothing-to-scrap")
+    if is_declared(run):
+        raise UserError("declared-already")
     await _set_status(said, run, "scrapped")
     await hold(said, [], "undo", LAPSES_AFTER)
     await said.answer(said.phrases("scrapped", at=_local_time(said, run)))

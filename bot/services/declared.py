@@ -26,6 +26,11 @@ async def declare(said: Said, label: str) -> None:
     await said.answer(said.phrases("declared", drill=meant.drill.wording.name), board)
 
 
+def is_declared(run: Run) -> bool:
+    """Whether it stands for a run that has been declared and not sent: no plates in no time, on a board."""
+    return run.live_id is not None and (run.result.clock_s, run.result.count.attempted) == (0, 0)
+
+
 async def in_place_of_declared(said: Said, run: Run) -> Run:
     """The run, in the place of the one that its cook declared; a stopped one then takes a place on that board too."""
     declared = await _declared(said, run.user_id, run.set_up_id)
@@ -38,7 +43,7 @@ async def in_place_of_declared(said: Said, run: Run) -> Run:
 async def _declared(said: Said, user_id: str, set_up_id: int) -> Run | None:
     """What the person has declared on an open board of this set-up and not run yet."""
     for run in await said.work.runs.unbuilt(user_id, set_up_id):
-        live = await said.work.drills.live(run.live_id) if run.live_id and not run.result.clock_s else None
+        live = await said.work.drills.live(run.live_id) if run.live_id and is_declared(run) else None
         if live and live.closed_at is None:
             return run
     return None

@@ -110,7 +110,7 @@ async def _tell_best(
     by_s = was.net_s - now.net_s if was and now else 0
     text = house.phrases(
         key,
-        name=await _whose(house, work, owner[0], changed),
+        name=await whose(house, work, owner[0], changed),
         drill=published.drill.wording.name,
         time=clock_text(now.net_s) if now else "",
         by=by_s,
@@ -121,7 +121,7 @@ async def _tell_best(
         await _tell_luck(house, work, owner, by_s)
 
 
-async def _whose(house: House, work: UnitOfWork, cook: str, run: Run | None) -> str:
+async def whose(house: House, work: UnitOfWork, cook: str, run: Run | None) -> str:
     """The cook's name; of a pair's run both names, the sender's first."""
     names, unknown = await names_of(work, run.room_id) if run else {}, house.phrases("a-cook")
     if run is None or run.partner is None:

@@ -6,14 +6,13 @@ from dataclasses import dataclass, replace
 from bot.domain.judging import OPEN_FOR, By, OwnCount, Verdict, as_judged, may_judge, own_count, settle
 from bot.domain.run import work_out
 from bot.errors import UserError
-from bot.replies.markup import plain_name
 from bot.replies.results import result_line
 from bot.services.house import House
 from bot.services.ports.records import Role, Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
-from bot.services.standing import tell_changes
+from bot.services.standing import tell_changes, whose
 from bot.services.witnesses import is_namesake
 
 JUDGES: tuple[Role, ...] = ("judge", "sous", "chef")
@@ -150,11 +149,10 @@ async def own_count_of(said: Said) -> OwnCount | None:
 async def _tell_result(house: House, work: UnitOfWork, speaker: Speaker, run: Run) -> None:
     """Say in the drill's thread how the run reads by its judges, with the small mark of a correction."""
     live = await work.drills.live(run.live_id) if run.live_id else await work.drills.last_live(run.room_id)
-    member = await work.kitchens.member(run.room_id, run.user_id)
     count = run.result.count
     text = house.phrases(
         "judged",
-        name=plain_name(member.name if member else ""),
+        name=await whose(house, work, run.user_id, run),
         good=count.accepted,
         attempted=count.attempted,
         line=result_line(house.phrases, run.result),

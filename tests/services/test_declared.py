@@ -36,10 +36,11 @@ async def test_the_sixth_does_not_count(live: Chat) -> None:
 
 
 async def test_declaring_twice_or_too_early(live: Chat) -> None:
-    """One declared run at a time, by people who are counted in, on an open board."""
+    """One declared run at a time, not to be scrapped, by people who are counted in, on an open board."""
     await live.say("noor", "!declare")
-    (told,) = await live.say("noor", "!declare")
-    assert told.startswith("You have declared a run already")
+    for word in ("!declare", "!scrap"):
+        (told,) = await live.say("noor", word)
+        assert told.startswith("You have declared a run already")
     assert await live.say("bastian", "!declare") == ["Declaring is for people who are counted in: `!join` first."]
     (told,) = await live.say("lio", "!declare 1")
     assert told.startswith("Drill 1 has no open board this week")

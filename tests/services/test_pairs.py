@@ -52,13 +52,15 @@ async def test_neither_is_a_witness(live: Chat) -> None:
 
 
 async def test_the_partner_is_no_judge(live: Chat) -> None:
-    """A partner who judges is refused in private."""
+    """A partner who judges is refused in private; another's verdict names both."""
     await live.say("ime", "!role @lio judge")
     await live.say("noor", "2:00 8/8 with @lio")
     run = live.last
     await live.say("lio", "yes")
     await live.say("lio", "7 good", reply=run)
     assert live.told("lio")[0].startswith("Nobody judges their own run")
+    (told,) = await live.say("ime", "7 good", reply=run)
+    assert told.startswith("Noor and Lio: 7 of 8 good by the judges.")
 
 
 async def test_a_pair_is_apart_from_one(live: Chat) -> None:
