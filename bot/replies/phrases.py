@@ -1,5 +1,6 @@
 """The catalogue of sentences in one language, by key (Project Fluent: plural rules from Unicode CLDR)."""
 
+import re
 from functools import cache
 from importlib.resources import files
 
@@ -7,6 +8,9 @@ from babel import Locale
 from fluent.runtime import FluentBundle, FluentResource
 
 from bot.errors import UserError
+
+_SENTENCE = re.compile(r"^([A-Za-z][\w-]*) *=.*(?:\n(?![A-Za-z#-]).*)*", re.MULTILINE)
+"""A message of a Fluent file, up to the next message, term or comment, each of which begins its line."""
 
 
 def catalogue(language: str) -> list[str]:
@@ -22,17 +26,19 @@ def is_right_to_left(language: str) -> bool:
 
 
 class Phrases:
-    """Gives the sentence for a key with its places filled."""
+    """Gives the sentence for a key with its places filled.
+
+    A sentence is parsed when it is first asked for: the whole catalogue would take a tenth of a second and 5 MiB.
+    """
 
     def __init__(self, language: str) -> None:
         self.language = language
         self._bundle = FluentBundle([language], use_isolating=is_right_to_left(language))
-        for source in catalogue(language):
-            self._bundle.add_resource(FluentResource(source))
+        self._unread = {found[1]: found[0] for source in catalogue(language) for found in _SENTENCE.finditer(source)}
 
     def __call__(self, key: str, **values: str | int | float) -> str:
         """The sentence; a KeyError for a key that the catalogue lacks, a ValueError for a place left unfilled."""
-        pattern = self._bundle.get_message(key).value if self._bundle.has_message(key) else None
+        pattern = self._bundle.get_message(key).value if self.has(key) else None
         if pattern is None:
             raise KeyError(key)
         said, faults = self._bundle.format_pattern(pattern, values)
@@ -42,6 +48,8 @@ class Phrases:
 
     def has(self, key: str) -> bool:
         """Whether the catalogue has this key."""
+        if key in self._unread:
+            self._bundle.add_resource(FluentResource(self._unread.pop(key)))
         return bool(self._bundle.has_message(key))
 
     def reply_to(self, error: UserError) -> str:
