@@ -9,6 +9,7 @@ from bot.errors import UserError
 from bot.replies.dates import day_text
 from bot.replies.judging import own_count_line
 from bot.replies.sums import Difficulty, Fitted, difficulty_line, figures_of_difficulty, figures_of_result, sum_lines
+from bot.services.declared import is_declared
 from bot.services.fairness import compared_runs
 from bot.services.meant import Meant, drill_meant, meant_by
 from bot.services.ports.messages import Figure
@@ -54,6 +55,8 @@ async def tell_why(said: Said) -> None:
     published = await said.work.drills.get(run.set_up_id) if run else None
     if run is None or published is None or said.user_id not in (run.user_id, run.partner):
         raise UserError("no-why")
+    if is_declared(run):
+        raise UserError("declared-already")
     lines = sum_lines(said.phrases, published.drill, run.result)
     if run.chat_timed:
         lines.append(said.phrases("chat-timed"))

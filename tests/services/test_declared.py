@@ -36,9 +36,9 @@ async def test_the_sixth_does_not_count(live: Chat) -> None:
 
 
 async def test_declaring_twice_or_too_early(live: Chat) -> None:
-    """One declared run at a time, not to be scrapped, by people who are counted in, on an open board."""
+    """One declared run at a time, not to be scrapped or explained, by people who are counted in, on an open board."""
     await live.say("noor", "!declare")
-    for word in ("!declare", "!scrap"):
+    for word in ("!declare", "!scrap", "!why"):
         (told,) = await live.say("noor", word)
         assert told.startswith("You have declared a run already")
     assert await live.say("bastian", "!declare") == ["Declaring is for people who are counted in: `!join` first."]
