@@ -1,1 +1,0 @@
-"""The pictures of a drill, drawn as SVG with the words that the text says too."""

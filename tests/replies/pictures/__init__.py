@@ -1,1 +1,0 @@
-"""The pictures, checked for what they show."""
