@@ -46,7 +46,7 @@ class Contender:
                 process.wait(20)
 
 
-def platepace(name: str, directory: Path, homeserver: str, user_id: str) -> Contender:
+def platepace(name: str, directory: Path, homeserver: str, user_id: str, *, encryption: bool = True) -> Contender:
     """Platepace on a database of its own in this directory, with no limit of its own on sending."""
     directory.mkdir(parents=True, exist_ok=True)
     (directory / "password").write_text(PASSWORD, "utf-8")
@@ -59,6 +59,7 @@ password_file = "{directory / "password"}"
 messages_per_second = 1000
 burst = 1000
 [encryption]
+enabled = {str(encryption).lower()}
 store = "{directory / "crypto"}"
 key_file = "{directory / "key"}"
 [storage]

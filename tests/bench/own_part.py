@@ -20,7 +20,7 @@ async def measure(directory: Path) -> list[str]:
         async with stub_homeserver(BOT) as stub:
             took["echo"].append(await _median_s(stub, echo(stub.url, BOT), directory))
         async with stub_homeserver(BOT) as stub:
-            bot = platepace("platepace", directory / f"stub{number}", stub.url, BOT)
+            bot = platepace("platepace", directory / f"stub{number}", stub.url, BOT, encryption=False)
             took["platepace"].append(await _median_s(stub, bot, directory))
     own = {name: 1000 * median(rounds) for name, rounds in took.items()}
     return [
