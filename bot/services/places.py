@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import timedelta
 
+from bot.replies.accepted_words import accepted, folded
 from bot.replies.markup import plain_name
 from bot.services.house import House
 from bot.services.ports.events import Edit, Message
@@ -27,7 +28,13 @@ async def place_of(
     if not kitchens:
         return None
     said = await _in_kitchen(house, work, speaker, event, arrived, kitchens[0])
-    return said if len(kitchens) == 1 else await _of_several(said, kitchens)
+    return said if len(kitchens) == 1 or _of_no_kitchen(said.text) else await _of_several(said, kitchens)
+
+
+def _of_no_kitchen(text: str) -> bool:
+    """Whether it is all one of which kitchen it is said, so that it is not kept in a question either."""
+    plain = folded(text).lstrip("! ")
+    return accepted("words").get(plain, plain) == "sore"
 
 
 async def _in_kitchen(

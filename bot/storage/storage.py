@@ -9,7 +9,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from bot.services.ports.fitting import Fits
 from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
-from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
+from bot.services.ports.repositories import Drills, Kitchens, Persons, Questions, Runs, Schedules
 from bot.services.ports.world import Clock, UnitOfWork
 from bot.storage.drills import SqlDrills
 from bot.storage.engine import open_engine
@@ -17,6 +17,7 @@ from bot.storage.fits import SqlFits
 from bot.storage.inbox import SqlInbox
 from bot.storage.kitchens import SqlKitchens
 from bot.storage.outbox import SqlOutbox
+from bot.storage.persons import SqlPersons
 from bot.storage.questions import SqlQuestions
 from bot.storage.runs import SqlRuns
 from bot.storage.schedules import SqlSchedules
@@ -64,3 +65,4 @@ class SqlUnitOfWork:
         self.runs: Runs = SqlRuns(connection)
         self.questions: Questions = SqlQuestions(connection)
         self.fits: Fits = SqlFits(connection)
+        self.persons: Persons = SqlPersons(connection)

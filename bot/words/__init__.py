@@ -1,6 +1,18 @@
 """The chat vocabulary: every word that the bot understands, declared once."""
 
-from bot.words import at_the_pass, coaching, drafts, judging, logistics, looking, results, roles, running, scheduling
+from bot.words import (
+    at_the_pass,
+    coaching,
+    drafts,
+    judging,
+    logistics,
+    looking,
+    privacy,
+    results,
+    roles,
+    running,
+    scheduling,
+)
 from bot.words.helping import help_words
 from bot.words.registry import Vocabulary
 
@@ -19,5 +31,6 @@ def vocabulary() -> Vocabulary:
             *running.WORDS,
             *at_the_pass.WORDS,
             *logistics.WORDS,
+            *privacy.WORDS,
         )
     )

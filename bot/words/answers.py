@@ -7,7 +7,7 @@ from bot.domain.run import Sent
 from bot.domain.splits import add_up
 from bot.errors import UserError
 from bot.replies.accepted_words import accepted, folded
-from bot.services import corrections, identity_choice, mates, people, queue
+from bot.services import corrections, forgetting, identity_choice, mates, people, queue
 from bot.services.lines import Line, as_said_then
 from bot.services.ports.records import Question, QuestionKind
 from bot.services.said import Said
@@ -35,6 +35,8 @@ def left_over(said: Said) -> UserError | None:
     """What to say to an answer that no question waits for; None where the words are no answer."""
     if _is(said, YES | NO | {"again"}):
         return UserError("nothing-to-answer")
+    if _forgets(said):
+        return UserError("forget-first")
     return UserError("clock-missing") if lone_count(said.text) else None
 
 
@@ -143,6 +145,18 @@ async def _verdict(said: Said, question: Question) -> bool:
     return True
 
 
+async def _forget(said: Said, _: Question) -> bool:
+    """In private alone, and in full: nothing shorter erases."""
+    if not (said.private and _forgets(said)):
+        return False
+    await forgetting.forget(said)
+    return True
+
+
+def _forgets(said: Said) -> bool:
+    return _plain(said).rstrip(".").replace(",", "") == "yes forget me"
+
+
 async def _identity(said: Said, question: Question) -> bool:
     choice = _CHOICES.get(_plain(said))
     if choice is None:
@@ -169,6 +183,7 @@ _ANSWERS: dict[QuestionKind, Answers] = {
     "join": _join,
     "identity": _identity,
     "verdict": _verdict,
+    "forget": _forget,
 }
 """By kind of question; which kitchen is meant is answered before anything is understood."""
 

@@ -206,10 +206,12 @@ QuestionKind = Literal[
     "kitchen",
     "verdict",
     "clock",
+    "forget",
 ]
 """What kind of answer is waited for: how many were good, whether one was left, whether it is right, which of clock and
 steps is, whether it is a second run, whether a run is put back, a mate's yes, the word to be counted in, one of the
-chef's three choices, which kitchen is meant, a judge's verdict, the end of a chat-timed run."""
+chef's three choices, which kitchen is meant, a judge's verdict, the end of a chat-timed run,
+whether everything about a person is to be erased."""
 
 
 @dataclass(frozen=True, kw_only=True)

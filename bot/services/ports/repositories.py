@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime
-from typing import Protocol
+from typing import Any, Protocol
 
 from bot.domain.drill import Drill, Spec, Wording
 from bot.domain.expected import Fitted
@@ -279,3 +279,17 @@ class Questions(Protocol):
 
     async def lapse(self, now: datetime) -> list[Question]:
         """Erase what has lapsed; what was erased."""
+
+
+Holdings = dict[str, list[dict[str, Any]]]
+"""What is kept about a person, by table: rows of their own, and what rows of others say of them."""
+
+
+class Persons(Protocol):
+    """Everything about one person, over all kitchens."""
+
+    async def held(self, user_id: str) -> Holdings:
+        """Everything about the person; that they are in a room, and nothing else, is left out."""
+
+    async def erase(self, user_id: str) -> None:
+        """Erase it: what others need, such as a frozen board's sums, stays without the person's id."""

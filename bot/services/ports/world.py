@@ -8,7 +8,7 @@ from typing import Protocol
 from bot.services.ports.fitting import Fits
 from bot.services.ports.messages import Outgoing, Waiting
 from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
-from bot.services.ports.repositories import Drills, Kitchens, Questions, Runs, Schedules
+from bot.services.ports.repositories import Drills, Kitchens, Persons, Questions, Runs, Schedules
 
 Clock = Callable[[], datetime]
 """The time now, in UTC, aware."""
@@ -27,6 +27,7 @@ class UnitOfWork(Protocol):
     runs: Runs
     questions: Questions
     fits: Fits
+    persons: Persons
 
 
 class Storage(Protocol):
