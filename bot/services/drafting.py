@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from bot.domain.drill import Drill, SetUp, Spec, Step, laid_out
-from bot.domain.identity import spec_fingerprint
+from bot.domain.identity import set_up_fingerprint, spec_fingerprint
 from bot.errors import UserError
 from bot.replies.card import draft_card
 from bot.services.identity_choice import ask_which_way
@@ -41,10 +41,27 @@ async def show_draft(said: Said) -> None:
 async def publish(said: Said) -> None:
     """Give the draft its number: from now on it can be posted and its results compared."""
     draft = await _open_draft(said)
-    published = await said.work.drills.publish(said.kitchen.room_id, draft.drill, draft.parent, said.now)
+    drill = await _with_what_is_known(said, draft.drill)
+    published = await said.work.drills.publish(said.kitchen.room_id, drill, draft.parent, said.now)
     await said.work.drills.drop_draft(draft.id)
     drill = published.drill
     await said.answer(said.phrases("published", label=drill.label, name=drill.wording.name))
+
+
+async def _with_what_is_known(said: Said, drill: Drill) -> Drill:
+    """The drill with the lives, labels and prices, and the target, that it leaves unsaid and are known of its work."""
+    known = await said.work.drills.by_fingerprint(said.kitchen.room_id, spec_fingerprint(drill.spec))
+    if known is None:
+        return drill
+    pairs = zip(known.drill.spec.steps, drill.spec.steps, strict=True)
+    steps = tuple(_with_what_stays(said, old, new) for old, new in pairs)
+    alike = set_up_fingerprint(drill.spec, drill.set_up)
+    every = [one.drill for one in await said.work.drills.every(said.kitchen.room_id)]
+    same = next((one for one in every if set_up_fingerprint(one.spec, one.set_up) == alike), None)
+    target_s = drill.wording.target_s or (same.wording.target_s if same else None)
+    dish_price = drill.wording.dish_price or (same or known.drill).wording.dish_price
+    wording = replace(drill.wording, target_s=target_s, dish_price=dish_price)
+    return replace(drill, spec=replace(drill.spec, steps=steps), wording=wording)
 
 
 async def change_step(said: Said, nth: int, step: Step) -> None:

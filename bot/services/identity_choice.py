@@ -21,10 +21,13 @@ CHOSEN_WITHIN = timedelta(hours=12)
 
 
 async def ask_which_way(said: Said, meant: Meant, changed: Drill) -> None:
-    """Say what the change does and ask; a change that only rewords is made at once by the draft, never here."""
+    """Say what the change does and ask; one that only tells the drill otherwise is made at once."""
     change = what_changed(meant.drill, changed)
     if change == "nothing":
         raise UserError("nothing-changed", label=meant.drill.label)
+    if change == "wording":
+        await _tell_otherwise(said, meant, changed)
+        return
     draft = Draft(
         room_id=said.kitchen.room_id,
         author=said.user_id,
@@ -49,6 +52,19 @@ async def ask_which_way(said: Said, meant: Meant, changed: Drill) -> None:
         await said.answer(said.phrases("new-spec", percent=percent, number=number, old=meant.drill.number))
     else:
         await said.answer(said.phrases("new-set-up", percent=percent, number=meant.drill.number))
+
+
+async def _tell_otherwise(said: Said, meant: Meant, changed: Drill) -> None:
+    """Keep the same work with another label, life, price or component as the next wording, posted drills too."""
+    known = await said.work.drills.get(meant.set_up_id)
+    if known is None:
+        raise UserError("no-such-drill", label=meant.drill.label)
+    await said.work.drills.reprice(known, changed.spec, said.now)
+    for live in await said.work.drills.live_in(said.kitchen.room_id):
+        stored = await said.work.drills.get(live.set_up_id)
+        if stored and live.spec_id == known.spec_id:
+            await said.work.drills.save_live(replace(live, drill=stored.drill))
+    await said.answer(said.phrases("new-wording", label=known.drill.label))
 
 
 async def only_written_wrong(said: Said, question: Question) -> None:

@@ -66,7 +66,7 @@ class Specs(Repository):
         return await self._stored(known.set_up_id)
 
     async def reprice(self, known: PublishedDrill, spec: Spec, now: datetime) -> PublishedDrill:
-        """Store a spec that differs in the prices of its components alone, as the next revision."""
+        """Store a spec of the same work with other components, labels, lives or prices, as the next revision."""
         await self._do(update(specs).where(specs.c.id == known.spec_id).values(spec=spec))
         return await self.reword(known, known.drill.wording, now)
 

@@ -89,7 +89,7 @@ class Drills(Protocol):
         """Store the next revision of how a set-up is told; it was published when it was."""
 
     async def reprice(self, known: PublishedDrill, spec: Spec, now: datetime) -> PublishedDrill:
-        """Store a spec that differs in the prices of its components alone, as the next revision."""
+        """Store a spec of the same work with other components, labels, lives or prices, as the next revision."""
 
     async def correct(self, spec_id: int, drill: Drill) -> None:
         """Replace the spec's identity after the chef said that it was only written wrong."""

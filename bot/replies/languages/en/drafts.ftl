@@ -9,6 +9,7 @@ published = Published as drill { $label }, { $name }. `!post mon 15:00` posts it
 no-draft = There is no draft of yours. Start one with `!draft NAME` and its steps, or `!draft 6` to begin from drill 6.
 no-such-step = Steps here go from 1 to { $most }. Write it like `!step 2 2 triangle, lean`.
 nothing-changed = That leaves drill { $label } as it is.
+new-wording = The work is the same: drill { $label } is told so from now on, its bests and boards stay.
 new-spec = That changes the work by { $percent } %, so it is a new drill ({ $number }), not { $old }.
     `a` only written wrong, everybody did it the new way: runs stand, a correction is posted.
     `b` the new drill from now: this board closes as it is.
