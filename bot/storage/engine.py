@@ -29,7 +29,14 @@ ALONE = {"sqlite": "BEGIN IMMEDIATE", "postgresql": "SELECT pg_advisory_xact_loc
 _PATIENCE_S = 30.0
 _REST_S = 0.005
 
-PRAGMAS = ("journal_mode = WAL", "synchronous = NORMAL", "foreign_keys = ON", "secure_delete = ON", "busy_timeout = 0", "cache_size = -512")
+PRAGMAS = (
+    "journal_mode = WAL",
+    "synchronous = NORMAL",
+    "foreign_keys = ON",
+    "secure_delete = ON",
+    "busy_timeout = 0",
+    "cache_size = -512",
+)
 """What is erased is overwritten, however SQLite was built. NORMAL is safe here: a power cut may lose the last commits
 but with them the sync token and the marks of what was sent, so the events are fetched again and the sends are repeated
 under the same transaction ids. Whoever finds the file busy is told at once and comes again; see below."""
