@@ -5,6 +5,7 @@ import re
 import unicodedata
 
 _CODE = re.compile(r"`([^`\n]+)`")
+_TAG = re.compile(r"<[^<>]*>")
 _LONGEST_NAME = 40
 _UNSEEN = {"Cc", "Cf", "Cs", "Zl", "Zp"}
 
@@ -14,6 +15,11 @@ def to_html(text: str) -> str:
     if "`" not in text:
         return ""
     return _CODE.sub(r"<code>\1</code>", html.escape(text, quote=False)).replace("\n", "<br>")
+
+
+def harmless(text: str) -> str:
+    """What somebody typed, to be said back: without markup, direction overrides and other characters unseen."""
+    return "".join(c for c in _TAG.sub(" ", text) if c == "\n" or unicodedata.category(c) not in _UNSEEN)
 
 
 def plain_name(name: str) -> str:

@@ -8,6 +8,7 @@ from babel import Locale
 from fluent.runtime import FluentBundle, FluentResource
 
 from bot.errors import UserError
+from bot.replies.markup import harmless
 
 _SENTENCE = re.compile(r"^([A-Za-z][\w-]*) *=.*(?:\n(?![A-Za-z#-]).*)*", re.MULTILINE)
 """A message of a Fluent file, up to the next message, term or comment, each of which begins its line."""
@@ -53,8 +54,9 @@ class Phrases:
         return bool(self._bundle.has_message(key))
 
     def reply_to(self, error: UserError) -> str:
-        """The sentence that an error is."""
-        return self(error.key, **error.values)
+        """The sentence that an error is; what was typed comes back harmless in it."""
+        values = {name: harmless(value) if isinstance(value, str) else value for name, value in error.values.items()}
+        return self(error.key, **values)
 
 
 @cache

@@ -1,5 +1,7 @@
 """Nasty extras: odd names, odd drills, people and a bot that come and go."""
 
+import re
+
 import pytest
 
 from bot.services.ports.events import Membership
@@ -123,3 +125,14 @@ async def test_one_cook_alone() -> None:
         assert heard.startswith("Heard. 1:20")
         (board,) = await chat.say("sunniva", "!board", room=home)
         assert "No board yet." in board
+
+
+@pytest.mark.parametrize(
+    "line", ["!spec \u202e<b>6</b>", "!order x \u202e3:02", "!best <script>x</script>", "!role \u2066a sous"]
+)
+async def test_what_was_typed_comes_back_harmless(live: Chat, line: str) -> None:
+    """An answer that says back what it could not read turns no line around and carries no markup."""
+    answers = await live.say("ime", line)
+    assert answers
+    for told in answers:
+        assert not re.search("[\u202a-\u202e\u2066-\u2069]|<[a-z/]", told)
