@@ -6,7 +6,7 @@ Time belongs to whoever feeds it: what comes due between two events happens betw
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from itertools import count
 from zoneinfo import ZoneInfo
 
@@ -29,6 +29,9 @@ ACCOUNT = "rehearsal"
 IN_MEMORY = "sqlite://"
 MANY = 1_000
 """More messages than anything causes at one moment."""
+
+REFITTED_AFTER = timedelta(hours=1)
+"""So long a pause ends with a look at what fits have changed; within a busy hour nobody asks for one a message."""
 
 
 @dataclass(frozen=True)
@@ -82,18 +85,19 @@ class Rehearsal:
         heard: list[Heard] = []
         while self.now < moment:
             due = await self._planner.next_moment()
-            if due is None or due > moment:
-                self.now = moment
+            if due is not None and due <= moment:
                 await self._refits.look()
-            else:
                 heard += await self.wake_at(due)
+            else:
+                idle, self.now = moment - self.now, moment
+                if idle >= REFITTED_AFTER:
+                    await self._refits.look()
         return heard
 
     async def wake_at(self, moment: datetime) -> list[Heard]:
         """Look only now what has come due, as when the bot was off until this moment; what it says then."""
         self.now = moment
         await self._planner.tick()
-        await self._refits.look()
         return await self._deliver()
 
     async def open_kitchen(self, room_id: str, name: str, chef: str) -> list[Heard]:
