@@ -7,9 +7,11 @@ from typing import Any
 
 from bot.domain.drill import Drill, SetUp, Spec, Step, Wording
 from bot.domain.run import Count, Result
+from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.events import Message
 from bot.services.ports.messages import EventRef, Outgoing
-from bot.services.ports.records import Kitchen, LiveDrill, Member, Question, Run, Schedule
+from bot.services.ports.records import Kitchen, Member, Schedule
+from bot.services.ports.run_records import Question, Run
 
 MONDAY = datetime(2026, 11, 23, 15, 0, tzinfo=UTC)
 KITCHEN_ROOM = "!pass:tern.example"

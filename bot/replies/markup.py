@@ -22,6 +22,11 @@ def harmless(text: str) -> str:
     return "".join(c for c in _TAG.sub(" ", text) if c == "\n" or unicodedata.category(c) not in _UNSEEN)
 
 
+def link_to(room_id: str, event_id: str) -> str:
+    """Where a message of a room is found (Matrix specification, appendices, matrix.to navigation)."""
+    return f"https://matrix.to/#/{room_id}/{event_id}"
+
+
 def plain_name(name: str) -> str:
     """A display name as one short, harmless run of text.
 

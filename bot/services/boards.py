@@ -11,7 +11,7 @@ from bot.replies.boards import HOUSE, board_line, house_line
 from bot.replies.markup import plain_name
 from bot.replies.phrases import Phrases
 from bot.services.light_weeks import is_light_week
-from bot.services.ports.records import FrozenBoard, LiveDrill
+from bot.services.ports.drill_records import FrozenBoard, LiveDrill
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.week import week_of_posting

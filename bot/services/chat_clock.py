@@ -5,7 +5,6 @@ from datetime import datetime, timedelta
 from bot.domain.run import Sent
 from bot.errors import UserError
 from bot.services.lines import Line
-from bot.services.ports.records import Question
 from bot.services.said import Said
 from bot.services.submit import take_lines
 
@@ -14,24 +13,15 @@ RUNS_FOR = timedelta(hours=2)
 
 async def start_clock(said: Said) -> None:
     """Note when this message was sent; an earlier start is forgotten."""
-    for earlier in await _started(said):
+    for earlier in await said.asked("clock"):
         await said.work.questions.close(earlier.id)
-    await said.work.questions.ask(
-        Question(
-            user_id=said.user_id,
-            room_id=said.kitchen.room_id,
-            kind="clock",
-            asked_at=said.now,
-            lapses_at=said.now + RUNS_FOR,
-            about=said.sent_at.isoformat(),
-        )
-    )
+    await said.ask("clock", RUNS_FOR, about=said.sent_at.isoformat())
     await said.noted()
 
 
 async def stop_clock(said: Said) -> None:
     """Take the whole seconds since the start as the clock of a run, and ask how many were good."""
-    started = await _started(said)
+    started = await said.asked("clock")
     if not started:
         raise UserError("clock-not-started")
     await said.work.questions.close(started[0].id)
@@ -39,7 +29,3 @@ async def stop_clock(said: Said) -> None:
     if clock_s < 1:
         raise UserError("clock-not-started")
     await take_lines(said, [Line(0, Sent(clock_s=clock_s, chat_timed=True))])
-
-
-async def _started(said: Said) -> list[Question]:
-    return [question for question in await said.work.questions.open(said.user_id, said.now) if question.kind == "clock"]

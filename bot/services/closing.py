@@ -5,8 +5,8 @@ from dataclasses import replace
 from bot.domain.kitchen_day import quiet_until
 from bot.services.boards import boards_for, closing_lines, freeze
 from bot.services.house import House
+from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import Cause
-from bot.services.ports.records import LiveDrill
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
 

@@ -4,7 +4,7 @@ from bot.domain.lighter import step_back, strain_of
 from bot.replies.coaching import step_back_line
 from bot.services.advice import advise
 from bot.services.meant import Meant
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 
 

@@ -14,7 +14,7 @@ from bot.services.lines import LAPSES_AFTER, Line, ask_about, hold
 from bot.services.mates import hold_for_mate, partner_of, runner_of
 from bot.services.meant import Meant, meant_by
 from bot.services.ports.events import Redaction
-from bot.services.ports.records import Run, RunStatus
+from bot.services.ports.run_records import Run, RunStatus
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
@@ -149,10 +149,7 @@ async def undo(said: Said) -> None:
     if run is None:
         raise UserError("nothing-to-undo")
     await _set_status(said, run, "kept")
-    offers = [
-        question for question in await said.work.questions.open(said.user_id, said.now) if question.kind == "undo"
-    ]
-    for offer in offers[:1]:
+    for offer in (await said.asked("undo"))[:1]:
         await said.work.questions.close(offer.id)
     await said.answer(said.phrases("undone", at=_local_time(said, run)))
 

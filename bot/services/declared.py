@@ -7,7 +7,8 @@ from bot.domain.run import Count, work_out
 from bot.domain.standard_time import standard_s
 from bot.errors import UserError
 from bot.services.meant import Meant, drill_meant
-from bot.services.ports.records import LiveDrill, Run
+from bot.services.ports.drill_records import LiveDrill
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 from bot.services.working_out import board_for
 

@@ -8,7 +8,7 @@ from bot.domain.pace import clock_text
 from bot.domain.splits import add_up, has_splits
 from bot.errors import UserError
 from bot.services.lines import Line
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 
 LEAST_SHARE_OF_STANDARD = 1 / 3

@@ -8,7 +8,7 @@ from bot.errors import UserError
 from bot.replies.card import draft_card
 from bot.services.identity_choice import ask_which_way
 from bot.services.meant import drill_meant
-from bot.services.ports.records import Draft, PublishedDrill
+from bot.services.ports.drill_records import Draft, PublishedDrill
 from bot.services.said import Said
 
 

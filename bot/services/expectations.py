@@ -10,7 +10,8 @@ from bot.domain.fairness.fit import CookEffect, Fit
 from bot.domain.kitchen_day import week_of
 from bot.domain.quarter import quarter_of, weeks_into
 from bot.services.fairness import fit_of
-from bot.services.ports.records import ClosedBoard, LiveDrill, Run
+from bot.services.ports.drill_records import ClosedBoard, LiveDrill
+from bot.services.ports.run_records import Ran, Run
 from bot.services.ports.world import UnitOfWork
 
 WEEKS_BACK = 26
@@ -38,7 +39,7 @@ async def keep_fitted(work: UnitOfWork, live: LiveDrill) -> None:
 
 
 async def expectations(
-    work: UnitOfWork, live: LiveDrill, runs: Sequence[Run], kept: Mapping[str, Sequence[Run]]
+    work: UnitOfWork, live: LiveDrill, runs: Sequence[Run], kept: Mapping[str, Sequence[Ran]]
 ) -> dict[str, Expected]:
     """What the cooks of these runs are expected to take, given all that is ``kept`` of each; some have nothing."""
     fitted = await work.drills.fitted(live.id)
@@ -50,7 +51,7 @@ async def expectations(
         whole = [run for run in sent if run.result.kind == "counted"]
         if not whole:
             continue
-        earlier = [_earlier(run) for run in theirs if run.week < live.week]
+        earlier = [Earlier(ran.set_up_id, ran.net_s, ran.standard_s) for ran in theirs if ran.week < live.week]
         by_fit = fitted[cook].at_middle_of(len(sent)) if cook in fitted else None
         formerly = _formerly(cook, live, closed)
         found[cook] = expect(earlier, formerly, live.set_up_id, whole[0].result.standard_s, by_fit)
@@ -72,10 +73,6 @@ def _fitted(fit: Fit, cook: CookEffect, set_up_id: int, week: float) -> Fitted:
     usual, on_it = fit.expected(cook.cook, NO_SET_UP, week), fit.expected(cook.cook, set_up_id, week)
     knows_it = fit.difficulty(set_up_id) is not None
     return Fitted(exp(usual or 0.0), exp(on_it or 0.0) if knows_it else None, cook.runs, fit.learning)
-
-
-def _earlier(run: Run) -> Earlier:
-    return Earlier(run.set_up_id, run.result.net_s, run.result.standard_s)
 
 
 def _formerly(cook: str, live: LiveDrill, closed: Sequence[ClosedBoard]) -> list[Formerly]:

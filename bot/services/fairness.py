@@ -11,8 +11,9 @@ from bot.domain.identity import set_up_fingerprint, spec_fingerprint
 from bot.domain.kitchen_day import kitchen_day, week_of
 from bot.domain.quarter import quarter_of
 from bot.domain.techniques import Seconds
+from bot.services.ports.drill_records import PublishedDrill
 from bot.services.ports.fitting import Gathered
-from bot.services.ports.records import Kitchen, PublishedDrill
+from bot.services.ports.records import Kitchen
 from bot.services.ports.world import UnitOfWork
 
 

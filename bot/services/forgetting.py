@@ -4,7 +4,6 @@ from datetime import timedelta
 
 from bot.replies.markup import to_html
 from bot.services.ports.messages import Outgoing
-from bot.services.ports.records import Question
 from bot.services.said import Said
 
 SURE_WITHIN = timedelta(hours=12)
@@ -12,15 +11,7 @@ SURE_WITHIN = timedelta(hours=12)
 
 async def ask_to_forget(said: Said) -> None:
     """Say what goes and what stays, and wait for the whole sentence; it is asked in private, wherever it was said."""
-    await said.work.questions.ask(
-        Question(
-            user_id=said.user_id,
-            room_id=said.kitchen.room_id,
-            kind="forget",
-            asked_at=said.now,
-            lapses_at=said.now + SURE_WITHIN,
-        )
-    )
+    await said.ask("forget", SURE_WITHIN)
     await said.tell(said.phrases("forget-sure"))
 
 

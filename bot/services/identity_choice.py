@@ -13,7 +13,8 @@ from bot.errors import UserError
 from bot.replies.card import step_lines
 from bot.services.closing import announce_closing, close_board
 from bot.services.meant import Meant
-from bot.services.ports.records import Draft, PublishedDrill, Question
+from bot.services.ports.drill_records import Draft, PublishedDrill
+from bot.services.ports.run_records import Question
 from bot.services.posting import post_drill
 from bot.services.said import Said
 
@@ -36,16 +37,7 @@ async def ask_which_way(said: Said, meant: Meant, changed: Drill) -> None:
         parent=meant.spec_id,
     )
     await said.work.drills.save_draft(draft)
-    await said.work.questions.ask(
-        Question(
-            user_id=said.user_id,
-            room_id=said.kitchen.room_id,
-            kind="identity",
-            asked_at=said.now,
-            lapses_at=said.now + CHOSEN_WITHIN,
-            about=str(meant.set_up_id),
-        )
-    )
+    await said.ask("identity", CHOSEN_WITHIN, about=str(meant.set_up_id))
     percent = _percent(said, meant.drill, changed)
     if change == "spec":
         number = await said.work.drills.next_number(said.kitchen.room_id)

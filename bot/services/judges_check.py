@@ -6,8 +6,9 @@ from datetime import timedelta
 from bot.domain.judging import check_judges
 from bot.errors import UserError
 from bot.replies.judging import check_lines, figures_of_check
+from bot.replies.markup import link_to
 from bot.services.boards import names_of
-from bot.services.ports.records import PhotoCheck
+from bot.services.ports.run_records import PhotoCheck
 from bot.services.said import Said
 from bot.services.verdicts import is_judge
 
@@ -35,7 +36,7 @@ async def show_check(said: Said) -> None:
     if said.user_id in check.answers or (await said.is_chef() and len(check.answers) > 1):
         await _tell_agreement(said, check)
         return
-    links = [f"{nth}. https://matrix.to/#/{check.room_id}/{photo}" for nth, photo in enumerate(check.photos, 1)]
+    links = [f"{nth}. {link_to(check.room_id, photo)}" for nth, photo in enumerate(check.photos, 1)]
     await said.tell("\n".join([said.phrases("check-how"), *links]))
 
 

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from bot.domain.run import Sent
 from bot.errors import UserError
-from bot.services.ports.records import Held, Question, QuestionKind
+from bot.services.ports.run_records import Held, QuestionKind
 from bot.services.said import Said
 
 LAPSES_AFTER = timedelta(hours=12)
@@ -59,16 +59,7 @@ def _if_yes(sent: Sent, problem: UserError) -> Sent:
 
 async def hold(said: Said, lines: Iterable[Line], kind: QuestionKind, lapses_after: timedelta) -> None:
     """Open a question with the person whose answer completes these lines."""
-    await said.work.questions.ask(
-        Question(
-            user_id=said.user_id,
-            room_id=said.kitchen.room_id,
-            kind=kind,
-            asked_at=said.now,
-            lapses_at=said.now + lapses_after,
-            held=as_held(said, lines),
-        )
-    )
+    await said.ask(kind, lapses_after, held=as_held(said, lines))
 
 
 def as_held(said: Said, lines: Iterable[Line]) -> tuple[Held, ...]:

@@ -10,7 +10,8 @@ from bot.replies.results import result_line
 from bot.replies.sums import figures_of_result
 from bot.services.meant import Meant, meant_by
 from bot.services.people import mate_named
-from bot.services.ports.records import LiveDrill, PublishedDrill, Question, Run
+from bot.services.ports.drill_records import LiveDrill, PublishedDrill
+from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.standing import tell_changes
@@ -71,16 +72,7 @@ async def hold_for_mate(said: Said, run: Run, meant: Meant) -> None:
     await said.work.runs.save(replace(run, status="pending"))
     asked = await said.work.questions.open(mate.user_id, said.now)
     if said.event_id not in [question.about for question in asked]:
-        await said.work.questions.ask(
-            Question(
-                user_id=mate.user_id,
-                room_id=said.kitchen.room_id,
-                kind="mate",
-                asked_at=said.now,
-                lapses_at=said.now + MATE_ANSWERS_WITHIN,
-                about=said.event_id,
-            )
-        )
+        await said.ask("mate", MATE_ANSWERS_WITHIN, about=said.event_id, whom=mate.user_id)
     await said.answer(said.phrases("waiting-for-mate", name=plain_name(mate.name)), meant.live)
 
 

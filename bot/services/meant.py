@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 
 from bot.domain.drill import Drill
 from bot.errors import UserError
-from bot.services.ports.records import LiveDrill, PublishedDrill
+from bot.services.ports.drill_records import LiveDrill, PublishedDrill
 from bot.services.said import Said
 
 

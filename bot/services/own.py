@@ -13,7 +13,7 @@ from bot.services.declared import is_declared
 from bot.services.fairness import compared_runs
 from bot.services.meant import Meant, drill_meant, meant_by
 from bot.services.ports.messages import Figure
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 from bot.services.standing import Mark, mark_of
 from bot.services.verdicts import own_count_of

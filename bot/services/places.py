@@ -7,7 +7,7 @@ from bot.replies.accepted_words import accepted, folded
 from bot.replies.markup import plain_name
 from bot.services.house import House
 from bot.services.ports.events import Edit, Message
-from bot.services.ports.records import Kitchen, Member, Question
+from bot.services.ports.records import Kitchen, Member
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
@@ -85,15 +85,6 @@ async def _of(said: Said, kitchen: Kitchen) -> Said:
 
 
 async def _ask_which(said: Said, kitchens: list[Kitchen]) -> None:
-    await said.work.questions.ask(
-        Question(
-            user_id=said.user_id,
-            room_id=said.kitchen.room_id,
-            kind="kitchen",
-            asked_at=said.now,
-            lapses_at=said.now + CHOSEN_WITHIN,
-            about=said.text,
-        )
-    )
+    await said.ask("kitchen", CHOSEN_WITHIN, about=said.text)
     listed = ", ".join(f"`{nth}` {plain_name(kitchen.name)}" for nth, kitchen in enumerate(kitchens, 1))
     await said.tell(said.phrases("which-kitchen", count=len(kitchens), list=listed))

@@ -12,8 +12,9 @@ from bot.domain.kitchen_day import next_slot, quiet_until, slot_due, week_of
 from bot.services.closing import announce_closing, close_board
 from bot.services.house import House
 from bot.services.mates import let_go
+from bot.services.ports.drill_records import PublishedDrill
 from bot.services.ports.messages import Cause
-from bot.services.ports.records import Kitchen, Occurrence, OccurrenceState, PublishedDrill, Schedule
+from bot.services.ports.records import Kitchen, Occurrence, OccurrenceState, Schedule
 from bot.services.ports.world import Storage, UnitOfWork, Wake
 from bot.services.posting import post_drill
 from bot.services.queue import next_nudge, nudge_judges

@@ -7,7 +7,8 @@ from bot.replies.card import posted_card
 from bot.services.expectations import keep_fitted
 from bot.services.house import House
 from bot.services.light_weeks import is_light_week
-from bot.services.ports.records import Kitchen, LiveDrill, PublishedDrill
+from bot.services.ports.drill_records import LiveDrill, PublishedDrill
+from bot.services.ports.records import Kitchen
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
 

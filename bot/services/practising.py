@@ -10,7 +10,8 @@ from bot.domain.next_drill import COURSE, NextDrill, PractisedRun, course_drill,
 from bot.domain.splits import MOST_OFF_S, RUNS_TO_REPEAT, SplitRun, StepTime, quickest_quarter_s, step_times
 from bot.errors import UserError
 from bot.replies.coaching import StepPaces, course_line, figures_of_next, next_lines
-from bot.services.ports.records import PublishedDrill, Run
+from bot.services.ports.drill_records import PublishedDrill
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 from bot.services.working_out import is_newcomer
 

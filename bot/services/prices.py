@@ -9,7 +9,7 @@ from bot.errors import UserError
 from bot.replies.cost import cost_lines, figures_of_cost
 from bot.replies.money import check_currency, check_sum
 from bot.services.meant import drill_meant
-from bot.services.ports.records import PublishedDrill
+from bot.services.ports.drill_records import PublishedDrill
 from bot.services.said import Said
 
 FEWEST_COOKS = 5

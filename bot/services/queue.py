@@ -5,14 +5,16 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.domain.drill import Drill
-from bot.domain.judging import OPEN_FOR, may_judge
+from bot.domain.judging import OPEN_FOR, may_judge, settle
 from bot.domain.kitchen_day import instant, quiet_until
 from bot.domain.pace import clock_text
 from bot.errors import UserError
 from bot.replies.dates import day_text
+from bot.replies.markup import link_to
 from bot.services.house import House
 from bot.services.ports.messages import Cause
-from bot.services.ports.records import Kitchen, Member, Question, Run
+from bot.services.ports.records import Kitchen, Member
+from bot.services.ports.run_records import Question, Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
@@ -26,7 +28,7 @@ async def show_next(said: Said) -> None:
     """Show the judge in private the next run that waits; asked again, the one after the one shown last."""
     if not await is_judge(said):
         raise UserError("judges-only")
-    asked = [q for q in await said.work.questions.open(said.user_id, said.now) if q.kind == "verdict"]
+    asked = await said.asked("verdict")
     for question in asked:
         await said.work.questions.close(question.id)
     shown = asked[0].about if asked else ""
@@ -62,9 +64,9 @@ async def _is_open(work: UnitOfWork, run: Run, judge_id: str) -> bool:
     if len(await work.runs.of_event(run.event_id)) != 1:
         return False
     verdicts = await work.runs.verdicts(run.event_id)
-    by_judge = {verdict.judge: verdict.good for verdict in verdicts}
-    split = len(by_judge) == 2 and len(set(by_judge.values())) > 1  # noqa: PLR2004 - a split is between two
-    return not run.witnesses or (split and judge_id not in by_judge)
+    claimed = (run.claimed or run.result.count).accepted
+    stands = settle(run.user_id, claimed, run.sent_at, verdicts, run.partner)
+    return not run.witnesses or (stands.split and judge_id not in {verdict.judge for verdict in verdicts})
 
 
 def _after(waiting: Sequence[Run], shown: str) -> list[Run]:
@@ -80,16 +82,7 @@ async def _show(said: Said, waiting: Sequence[Run]) -> None:
         return
     run = waiting[0]
     published = await said.work.drills.get(run.set_up_id)
-    await said.work.questions.ask(
-        Question(
-            user_id=said.user_id,
-            room_id=said.kitchen.room_id,
-            kind="verdict",
-            asked_at=said.now,
-            lapses_at=min(said.now + ANSWER_WITHIN, run.sent_at + OPEN_FOR),
-            about=run.event_id,
-        )
-    )
+    await said.ask("verdict", min(ANSWER_WITHIN, run.sent_at + OPEN_FOR - said.now), about=run.event_id)
     if published:
         lines = _blind_lines(said, run, published.drill, len(waiting))
         good = (run.claimed or run.result.count).accepted
@@ -110,7 +103,7 @@ def _blind_lines(said: Said, run: Run, drill: Drill, waiting: int) -> list[str]:
             attempted=count.attempted,
         ),
         *([say("card-accept", accept=drill.spec.accept)] if drill.spec.accept else []),
-        say("judge-photo", photo=f"https://matrix.to/#/{said.kitchen.room_id}/{run.photo}"),
+        say("judge-photo", photo=link_to(said.kitchen.room_id, str(run.photo))),
         say("judge-answers", good=max(count.accepted - 1, 0), until=f"{day_text(say, until.date())} {until:%H:%M}"),
     ]
 

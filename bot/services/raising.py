@@ -12,7 +12,7 @@ from bot.replies.coaching import figures_of_raise, hold_line, ready_lines, stand
 from bot.replies.markup import plain_name
 from bot.services.drafting import draft_like
 from bot.services.meant import Meant, drill_as_told_now
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 
 MONTH = timedelta(days=28)

@@ -1,14 +1,16 @@
 """Something that a person said in a kitchen, with everything that is needed to answer it."""
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.replies.markup import plain_name
 from bot.replies.phrases import Phrases
 from bot.services.authority import is_chef
 from bot.services.house import House
+from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import EventRef
-from bot.services.ports.records import Kitchen, LiveDrill, Member
+from bot.services.ports.records import Kitchen, Member
+from bot.services.ports.run_records import Held, Question, QuestionKind
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import NONE, Figures, Speaker
 
@@ -70,6 +72,32 @@ class Said:
     async def tell(self, text: str, figures: Figures = NONE) -> None:
         """Answer in the private room of two."""
         await self.speaker.tell(self.user_id, text, figures)
+
+    async def ask(
+        self,
+        kind: QuestionKind,
+        within: timedelta,
+        *,
+        about: str = "",
+        held: tuple[Held, ...] = (),
+        whom: str | None = None,
+    ) -> None:
+        """Keep that an answer is waited for so long: from the person, unless it says from ``whom``."""
+        await self.work.questions.ask(
+            Question(
+                user_id=whom or self.user_id,
+                room_id=self.kitchen.room_id,
+                kind=kind,
+                asked_at=self.now,
+                lapses_at=self.now + within,
+                held=held,
+                about=about,
+            )
+        )
+
+    async def asked(self, kind: QuestionKind) -> list[Question]:
+        """What of this kind is open with the person, the newest first."""
+        return [open_ for open_ in await self.work.questions.open(self.user_id, self.now) if open_.kind == kind]
 
     async def noted(self) -> None:
         """Acknowledge with the memo pad."""

@@ -9,7 +9,8 @@ from bot.errors import UserError
 from bot.replies.dates import day_text
 from bot.services.closing import announce_closing, close_board
 from bot.services.meant import drill_meant
-from bot.services.ports.records import PublishedDrill, Schedule
+from bot.services.ports.drill_records import PublishedDrill
+from bot.services.ports.records import Schedule
 from bot.services.posting import post_drill
 from bot.services.said import Said
 

@@ -17,8 +17,8 @@ from bot.replies.boards import (
 from bot.replies.dates import weekday_text
 from bot.services.boards import RANKINGS, Boards, boards_for, is_light, names_on_boards
 from bot.services.meant import drill_meant
+from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import Figure
-from bot.services.ports.records import LiveDrill
 from bot.services.said import Said
 
 

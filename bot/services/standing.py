@@ -13,8 +13,9 @@ from bot.domain.pace import clock_text
 from bot.replies.dates import week_text
 from bot.services.boards import boards_for, boards_of, closing_lines, freeze, is_light, names_of
 from bot.services.house import House
+from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import Cause
-from bot.services.ports.records import LiveDrill, Run
+from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
 from bot.services.week import week_of_posting

@@ -13,7 +13,7 @@ from bot.services.lines import Line, ask_about
 from bot.services.mates import hold_for_mate, laid_for, partner_of, runner_of
 from bot.services.meant import Meant, drill_meant
 from bot.services.people import hold_until_joined
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 from bot.services.trend import ask_when_level
 from bot.services.working_out import remarks_on, work_out_line

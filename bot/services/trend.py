@@ -12,7 +12,8 @@ from bot.errors import UserError
 from bot.replies.trend import figures_of_trend, level_question, trend_lines
 from bot.services.advice import advise
 from bot.services.meant import Meant, own_drill
-from bot.services.ports.records import PublishedDrill, Run
+from bot.services.ports.drill_records import PublishedDrill
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 
 SetUps = dict[int, PublishedDrill]

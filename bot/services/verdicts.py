@@ -8,7 +8,8 @@ from bot.domain.run import work_out
 from bot.errors import UserError
 from bot.replies.results import result_line
 from bot.services.house import House
-from bot.services.ports.records import Role, Run
+from bot.services.ports.records import Role
+from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker

@@ -5,14 +5,16 @@ from collections.abc import Sequence
 from bot.domain.boards import Entry, Week
 from bot.domain.noise import noises
 from bot.services.expectations import days_looked_at, expectations
-from bot.services.ports.records import LiveDrill, Run
+from bot.services.ports.drill_records import LiveDrill
+from bot.services.ports.run_records import Ran, Run
 from bot.services.ports.world import UnitOfWork
 
 
 async def week_of_posting(work: UnitOfWork, live: LiveDrill, runs: Sequence[Run]) -> Week:
     """The week of this posting with these runs on its board; later weeks change nothing of it."""
-    days, cooks = days_looked_at(live), dict.fromkeys(run.user_id for run in runs)
-    kept = {cook: _whole(await work.runs.in_days(live.room_id, cook, *days)) for cook in cooks}
+    kept: dict[str, list[Ran]] = {run.user_id: [] for run in runs}
+    for ran in await work.runs.whole_in_days(live.room_id, list(kept), *days_looked_at(live)):
+        kept[ran.user_id].append(ran)
     members = await work.kitchens.members(live.room_id)
     return Week(
         entries=[_entry(run) for run in runs],
@@ -22,13 +24,8 @@ async def week_of_posting(work: UnitOfWork, live: LiveDrill, runs: Sequence[Run]
     )
 
 
-def _whole(runs: Sequence[Run]) -> list[Run]:
-    """Those of one cook in which every plate was attempted, within the day's safe number; settling in or not."""
-    return [run for run in runs if run.result.kind in ("counted", "settling") and not (run.over_limit or run.partner)]
-
-
-def _nets_s(runs: Sequence[Run], set_up_id: int) -> list[float]:
-    return [run.result.net_s for run in runs if run.set_up_id == set_up_id and run.result.net_s is not None]
+def _nets_s(runs: Sequence[Ran], set_up_id: int) -> list[float]:
+    return [run.net_s for run in runs if run.set_up_id == set_up_id and run.net_s is not None]
 
 
 def _entry(run: Run) -> Entry:

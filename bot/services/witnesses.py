@@ -4,7 +4,7 @@ from bot.domain.judging import may_judge
 from bot.replies.markup import plain_name
 from bot.services.house import House
 from bot.services.ports.events import Reaction
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
 from bot.services.standing import tell_changes

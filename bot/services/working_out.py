@@ -9,7 +9,9 @@ from bot.domain.run import Sent, day_limit, kind_of, read_count, work_out
 from bot.errors import UserError
 from bot.replies.dates import weekday_text
 from bot.services.meant import Meant
-from bot.services.ports.records import Kitchen, LiveDrill, Member, Role, Run
+from bot.services.ports.drill_records import LiveDrill
+from bot.services.ports.records import Kitchen, Member, Role
+from bot.services.ports.run_records import Run
 from bot.services.said import Said
 
 SETTLING_RUNS = 3

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from sqlalchemy import ColumnElement, delete, select
 
-from bot.services.ports.records import Draft
+from bot.services.ports.drill_records import Draft
 from bot.storage.repository import Repository, values_of
 from bot.storage.tables import drafts
 

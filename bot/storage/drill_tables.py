@@ -11,7 +11,7 @@ from bot.domain.own_board import Together
 from bot.domain.places import Board
 from bot.domain.run import Count, Result
 from bot.domain.techniques import Seconds
-from bot.services.ports.records import Held
+from bot.services.ports.run_records import Held
 from bot.storage.columns import Kept, Moment, flag, kept, metadata, moment, number_key, row_of, text, text_key, whole
 
 specs = Table(

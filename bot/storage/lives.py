@@ -7,7 +7,7 @@ from typing import Any
 from sqlalchemy import Select, String, bindparam, cast, literal, select
 
 from bot.domain.expected import Fitted
-from bot.services.ports.records import ClosedBoard, FrozenBoard, LiveDrill
+from bot.services.ports.drill_records import ClosedBoard, FrozenBoard, LiveDrill
 from bot.storage.repository import Repository, columns_of, values_of
 from bot.storage.tables import fitted_weeks, frozen_boards, live_drills, outbox
 

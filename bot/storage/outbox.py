@@ -8,6 +8,7 @@ the end of a lease, or of the rest after a failed attempt.
 import hashlib
 from collections.abc import Sequence
 from datetime import datetime, timedelta
+from functools import partial
 
 from sqlalchemy import ColumnElement, FromClause, bindparam, exists, func, or_, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
@@ -61,7 +62,7 @@ class SqlOutbox(Repository):
         """Keep a message to be sent; the same cause and part again changes nothing and gives the first reference."""
         row = await self._insert_or_find(
             outbox,
-            _said_for(cause, part),
+            partial(_said_for, cause, part),
             lane=lane_of(note),
             schedule_id=cause.schedule_id,
             slot=cause.slot,

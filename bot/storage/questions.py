@@ -5,7 +5,7 @@ from datetime import datetime
 
 from sqlalchemy import bindparam, delete, select
 
-from bot.services.ports.records import Question
+from bot.services.ports.run_records import Question
 from bot.storage.repository import Repository
 from bot.storage.tables import questions
 

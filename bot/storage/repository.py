@@ -3,7 +3,7 @@
 Statements are built once and given their values when they are run: building one takes longer than running it.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import fields, replace
 from functools import cache
 from importlib import import_module
@@ -72,10 +72,12 @@ class Repository:
         """A new row unless one like it is there; whether it is new."""
         return await self._insert_new(table, [values]) == 1
 
-    async def _insert_or_find(self, table: Table, same: Sequence[ColumnElement[bool]], **values: Any) -> int:
-        """A new row unless one like it is there; the id of whichever it is."""
+    async def _insert_or_find(
+        self, table: Table, same: Callable[[], Sequence[ColumnElement[bool]]], **values: Any
+    ) -> int:
+        """A new row unless one like it is there, found by what ``same`` gives; the id of whichever it is."""
         row = await self._value(_new_row_or_none(self._dialect, table), **values)
-        return int(await self._value(select(table.c.id).where(*same)) if row is None else row)
+        return int(await self._value(select(table.c.id).where(*same())) if row is None else row)
 
     async def _put(self, table: Table, **values: Any) -> None:
         """The row under the table's key, new or replaced."""

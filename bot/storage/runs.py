@@ -9,7 +9,7 @@ from typing import Any
 from sqlalchemy import ColumnElement, RowMapping, bindparam, delete, exists, func, select
 
 from bot.domain.judging import Verdict
-from bot.services.ports.records import PhotoCheck, Run, RunStatus
+from bot.services.ports.run_records import PhotoCheck, Ran, Run, RunStatus
 from bot.storage.repository import Repository, columns_of, values_of
 from bot.storage.tables import hands, photo_checks, runs
 
@@ -26,6 +26,13 @@ _OF_A_DAY = (runs.c.kitchen_day == bindparam("day")) & (runs.c.kind != "stopped"
 _HOW_MANY = select(func.count()).select_from(runs).where(_THEIRS, _KEPT)
 _HOW_MANY_THAT_DAY = _HOW_MANY.where(_OF_A_DAY)
 _HOW_MANY_ON_SPEC = _HOW_MANY_THAT_DAY.where(runs.c.spec_id == bindparam("spec_id"))
+_WHOLE = (
+    select(runs.c.user_id, runs.c.set_up_id, runs.c.week, runs.c.result)
+    .where(runs.c.room_id == bindparam("room_id"), runs.c.user_id.in_(bindparam("user_ids", expanding=True)))
+    .where(runs.c.kitchen_day.between(bindparam("first"), bindparam("last")), _KEPT)
+    .where(runs.c.kind.in_(("counted", "settling")), ~runs.c.over_limit, runs.c.partner.is_(None))
+    .order_by(*_WHEN_RUN)
+)
 _IS_LATEST = runs.c.id == (
     select(runs.c.id)
     .where(_THEIRS, runs.c.status.in_(bindparam("statuses", expanding=True)))
@@ -80,6 +87,14 @@ class SqlRuns(Repository):
         """The person's kept runs in this kitchen on these kitchen days, in order of when they were run."""
         theirs = (runs.c.room_id == room_id) & (runs.c.user_id == user_id)
         return await self._runs(theirs, runs.c.kitchen_day.between(first, last), _KEPT, order=_WHEN_RUN)
+
+    async def whole_in_days(self, room_id: str, user_ids: Sequence[str], first: date, last: date) -> list[Ran]:
+        """These persons' whole runs in this kitchen on these kitchen days, in order of when they were run."""
+        rows = await self._all(_WHOLE, room_id=room_id, user_ids=list(user_ids), first=first, last=last)
+        return [
+            Ran(row["user_id"], row["set_up_id"], row["week"], row["result"].net_s, row["result"].standard_s)
+            for row in rows
+        ]
 
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""

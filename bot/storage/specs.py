@@ -12,7 +12,7 @@ from sqlalchemy import ColumnElement, RowMapping, func, select, update
 
 from bot.domain.drill import NOT_CALLED, Drill, SetUp, Spec, Wording
 from bot.domain.identity import set_up_fingerprint, spec_fingerprint, what_changed
-from bot.services.ports.records import PublishedDrill
+from bot.services.ports.drill_records import PublishedDrill
 from bot.storage.repository import Repository
 from bot.storage.tables import set_ups, specs, wordings
 

@@ -7,9 +7,11 @@ from datetime import timedelta
 
 from sqlalchemy.ext.asyncio import AsyncConnection
 
+from bot.services.ports.drill_repository import Drills
 from bot.services.ports.fitting import Fits
 from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
-from bot.services.ports.repositories import Drills, Kitchens, Persons, Questions, Runs, Schedules
+from bot.services.ports.repositories import Kitchens, Persons, Schedules
+from bot.services.ports.run_repository import Questions, Runs
 from bot.services.ports.world import Clock, UnitOfWork
 from bot.storage.drills import SqlDrills
 from bot.storage.engine import open_engine

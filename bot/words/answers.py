@@ -9,7 +9,7 @@ from bot.errors import UserError
 from bot.replies.accepted_words import accepted, folded
 from bot.services import corrections, forgetting, identity_choice, mates, people, queue
 from bot.services.lines import Line, as_said_then
-from bot.services.ports.records import Question, QuestionKind
+from bot.services.ports.run_records import Question, QuestionKind
 from bot.services.said import Said
 from bot.services.submit import take_lines
 from bot.words.judging import read_verdict

@@ -5,7 +5,7 @@ import re
 from bot.domain.drill import Drill
 from bot.errors import UserError
 from bot.services import drafting
-from bot.services.ports.records import Draft
+from bot.services.ports.drill_records import Draft
 from bot.services.said import Said
 from bot.words.drafting import read_draft, read_number
 from bot.words.registry import Word

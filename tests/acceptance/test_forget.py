@@ -19,12 +19,6 @@ WAYS_TO_REACH = {"member", "private_room"}
 
 
 @pytest.fixture
-def file(tmp_path: Path) -> Path:
-    """Where the kitchen's database is."""
-    return tmp_path / "kitchen.db"
-
-
-@pytest.fixture
 async def closed(file: Path) -> AsyncIterator[Chat]:
     """A closed week of Rope coil with four cooks on its boards; Noor raised a hand on every run but her own."""
     async with kitchen(url=f"sqlite:///{file}") as chat:

@@ -12,12 +12,6 @@ from tests.database import tables_in, tables_that_hold
 CROWD = ("noor", "kwabena", "lio", "petra", "anselm", "sunniva", "bastian", "ida")
 
 
-@pytest.fixture
-def file(tmp_path: Path) -> Path:
-    """Where the kitchen's database is."""
-    return tmp_path / "platepace.db"
-
-
 def test_erased_words_leave_the_file(file: Path) -> None:
     """Words that were erased are not left in free pages of the file either."""
 

@@ -13,7 +13,7 @@ from sqlalchemy import insert
 
 from bot.homeserver import Homeserver, private_homeserver
 from bot.matrix.client import Account, Client
-from bot.services.ports.records import PublishedDrill
+from bot.services.ports.drill_records import PublishedDrill
 from bot.storage.engine import open_engine
 from bot.storage.repository import values_of
 from bot.storage.runs import asked_by

@@ -59,6 +59,7 @@ async def test_an_invitation_that_came_while_the_bot_was_away_is_found_at_the_st
         await work.inbox.take(client.user_id, [], (await client.sync(None, wait_s=0)).next_batch)
     async with running(new_loop(client, storage, reports, chef)):
         await until_kept(storage, joins(client, room_id))
+    assert room_id in await client.joined_rooms()
 
 
 async def test_being_kicked_is_heard_and_coming_back_begins_anew(

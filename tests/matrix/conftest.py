@@ -1,6 +1,5 @@
 """A storage in memory, a world whose time passes only in rests, and the bot's edge between them."""
 
-from collections.abc import AsyncIterator
 from typing import Any
 
 import pytest
@@ -15,12 +14,6 @@ from bot.storage.storage import SqlStorage
 from tests.fakes import IME, FixedClock, a_note
 from tests.matrix.fakes import KeepingMessenger, Reports, Rests, ScriptedServer, a_world
 from tests.matrix.outgoing import Say
-
-
-@pytest.fixture
-def clock() -> FixedClock:
-    """Monday at three."""
-    return FixedClock()
 
 
 @pytest.fixture
@@ -39,15 +32,6 @@ def world(rests: Rests) -> World:
 def reports() -> Reports:
     """What the admins were told."""
     return Reports()
-
-
-@pytest.fixture
-async def storage(clock: FixedClock) -> AsyncIterator[SqlStorage]:
-    """The real storage, on a database in memory."""
-    storage = SqlStorage("sqlite+aiosqlite://", clock)
-    await storage.migrate()
-    yield storage
-    await storage.close()
 
 
 @pytest.fixture

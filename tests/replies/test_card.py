@@ -69,7 +69,7 @@ def test_cautions_name_only_what_the_drill_uses() -> None:
     assert "puree" not in card
     for line in (
         "Read each label, “may contain” too: noodle (wheat), triangle, oil.",
-        '- A slip on the floor: oil, and water. One lane, one direction; "stop" stops the clock.',
+        '- Slips on the floor: oil, water. One lane, one direction; "stop" stops the clock.',
         "- Cooked, chilled fast, 5 degrees or below, binned the same day: noodle.",
         "- Counted out and in: triangle.",
     ):

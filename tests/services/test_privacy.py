@@ -13,12 +13,6 @@ UPPER_LOCK = "!upper-lock:tern.example"
 
 
 @pytest.fixture
-def file(tmp_path: Path) -> Path:
-    """Where the kitchen's database lies."""
-    return tmp_path / "kitchen.db"
-
-
-@pytest.fixture
 async def kept(file: Path) -> AsyncIterator[Chat]:
     """Rope coil live and the cooks counted in, on a database in a file."""
     async with kitchen(url=f"sqlite:///{file}") as chat:

@@ -95,7 +95,7 @@ async def test_why_says_that_the_computed_standard_stands(live: Chat) -> None:
     """With one run there is nothing more to say of the drill than what was computed, and what it would take."""
     await live.run("noor", "3:02 8/8")
     (why,) = await live.whisper("noor", "why")
-    assert why.split("\n")[-1].startswith("The computed standard 2:44 stands. To say more it takes 15 counted runs")
+    assert why.split("\n")[-1].startswith("The computed standard 2:44 stands. A fitted one still needs: 14 more runs")
 
 
 async def test_a_closed_quarter_stays_as_it_closed(live: Chat) -> None:

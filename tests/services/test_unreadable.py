@@ -1,6 +1,5 @@
 """Whoever's message could not be read is asked, once a key, to send it again."""
 
-from collections.abc import AsyncIterator
 from datetime import timedelta
 from typing import Any
 
@@ -12,21 +11,6 @@ from bot.services.ports.messages import Outgoing
 from bot.services.unreadable import Unreadable
 from bot.storage.storage import SqlStorage
 from tests.fakes import KITCHEN_ROOM, MONDAY, NOOR, FixedClock
-
-
-@pytest.fixture
-def clock() -> FixedClock:
-    """Monday at three."""
-    return FixedClock()
-
-
-@pytest.fixture
-async def storage(clock: FixedClock) -> AsyncIterator[SqlStorage]:
-    """A storage in memory."""
-    storage = SqlStorage("sqlite+aiosqlite://", clock)
-    await storage.migrate()
-    yield storage
-    await storage.close()
 
 
 @pytest.fixture

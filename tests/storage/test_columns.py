@@ -13,7 +13,7 @@ from sqlalchemy.dialects import sqlite
 from bot.domain.drill import Spec, Step
 from bot.domain.run import Result, Sent
 from bot.services.ports.messages import Outgoing
-from bot.services.ports.records import Held
+from bot.services.ports.run_records import Held
 from bot.storage.columns import Kept, Moment
 from tests.fakes import MONDAY, a_drill
 

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from bot.services.ports.records import Draft
+from bot.services.ports.drill_records import Draft
 from bot.storage.storage import SqlStorage
 from tests.fakes import IME, KITCHEN_ROOM, MONDAY, NOOR, a_drill
 

@@ -17,7 +17,7 @@ from bot.domain.run import Count
 from bot.fitting import fit_here
 from bot.library.seconds import load_seconds
 from bot.services.ports.fitting import FittedQuarter
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.storage.storage import SqlStorage
 from tests.fakes import KITCHEN_ROOM, KWABENA, LIO, MONDAY, NOOR, a_drill, a_result, a_run

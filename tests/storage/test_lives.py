@@ -6,8 +6,8 @@ from datetime import timedelta
 from bot.domain.expected import Fitted
 from bot.domain.own_board import Together
 from bot.domain.places import Board, Figure, Row
+from bot.services.ports.drill_records import FrozenBoard, LiveDrill
 from bot.services.ports.messages import Cause, EventRef
-from bot.services.ports.records import FrozenBoard, LiveDrill
 from bot.services.ports.world import UnitOfWork
 from bot.storage.storage import SqlStorage
 from tests.fakes import KITCHEN_ROOM, LIO, MONDAY, NOOR, a_drill, a_live_drill, a_note

@@ -14,6 +14,7 @@ from bot.storage.engine import open_engine
 from bot.storage.storage import SqlStorage
 from tests.fakes import (
     KITCHEN_ROOM,
+    LIO,
     MONDAY,
     NOOR,
     FixedClock,
@@ -62,6 +63,9 @@ CALLS: dict[str, Call] = {
     "runs.on_set_up": lambda work: work.runs.on_set_up(NOOR, 1),
     "runs.on_spec": lambda work: work.runs.on_spec(NOOR, 1),
     "runs.in_days": lambda work: work.runs.in_days(KITCHEN_ROOM, NOOR, date(2026, 6, 1), date(2026, 11, 29)),
+    "runs.whole_in_days": lambda work: work.runs.whole_in_days(
+        KITCHEN_ROOM, [NOOR, LIO], date(2026, 6, 1), date(2026, 11, 29)
+    ),
     "runs.on_board": lambda work: work.runs.on_board(1),
     "runs.count_day": lambda work: work.runs.count_day(KITCHEN_ROOM, NOOR, date(2026, 11, 23)),
     "runs.count_on_spec": lambda work: work.runs.count_on_spec(KITCHEN_ROOM, NOOR, 1, date(2026, 11, 23)),

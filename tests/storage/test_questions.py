@@ -5,7 +5,7 @@ from datetime import timedelta
 from sqlalchemy import select
 
 from bot.domain.run import Sent
-from bot.services.ports.records import Held, QuestionKind
+from bot.services.ports.run_records import Held, QuestionKind
 from bot.storage.storage import SqlStorage
 from bot.storage.tables import questions
 from tests.fakes import KITCHEN_ROOM, LIO, MONDAY, NOOR, a_question

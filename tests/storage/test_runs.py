@@ -6,7 +6,7 @@ from typing import Any
 
 from bot.domain.drill import SetUp
 from bot.domain.run import Count
-from bot.services.ports.records import Run
+from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
 from bot.storage.storage import SqlStorage
 from tests.fakes import KITCHEN_ROOM, KWABENA, LIO, MONDAY, NOOR, a_drill, a_live_drill, a_result, a_run
@@ -156,6 +156,26 @@ async def test_a_persons_runs_of_some_days(storage: SqlStorage) -> None:
         await bench.run(kitchen_day=monday, user_id=LIO)
         assert await work.runs.in_days(KITCHEN_ROOM, NOOR, monday, tuesday) == [first, later]
         assert await work.runs.in_days("!lock:tern.example", NOOR, monday, tuesday) == []
+
+
+async def test_whole_runs_of_several_in_brief(storage: SqlStorage) -> None:
+    """Of those asked about, by when they were run; no stopped run, no pair's, none beyond the day's safe number."""
+    async with storage.begin() as work:
+        bench = await Bench(work).lay()
+        day = date(2026, 11, 23)
+        first = await bench.run(kitchen_day=day)
+        lios = await bench.run(1, kitchen_day=day, user_id=LIO, result=a_result(kind="settling", net_s=None))
+        await bench.run(kitchen_day=day, user_id=KWABENA)
+        await bench.run(kitchen_day=day, over_limit=True)
+        await bench.run(kitchen_day=day, partner=LIO)
+        await bench.run(kitchen_day=day, result=a_result(kind="stopped"))
+        await bench.run(kitchen_day=day, status="void")
+        await bench.run(kitchen_day=day + timedelta(days=1))
+        found = await work.runs.whole_in_days(KITCHEN_ROOM, [NOOR, LIO], day, day)
+    assert [(ran.user_id, ran.set_up_id, ran.week, ran.net_s) for ran in found] == [
+        (run.user_id, run.set_up_id, run.week, run.result.net_s) for run in (first, lios)
+    ]
+    assert {ran.standard_s for ran in found} == {first.result.standard_s}
 
 
 async def test_a_raised_hand_witnesses_every_run_of_the_message(storage: SqlStorage) -> None:

@@ -8,7 +8,7 @@ import pytest
 
 from bot.domain.drill import Drill, SetUp, Wording
 from bot.domain.identity import spec_fingerprint
-from bot.services.ports.records import PublishedDrill
+from bot.services.ports.drill_records import PublishedDrill
 from bot.services.ports.world import UnitOfWork
 from bot.storage.storage import SqlStorage
 from tests.fakes import KITCHEN_ROOM, MONDAY, a_drill

@@ -86,18 +86,42 @@ class Quarter:
         return means, Sums(kept, np.tensordot(about, self._grid, 1)[rows], products[np.ix_(rows, rows)])
 
     def _fit(self, means: Array, sums: Sums, solved: Solved, ratios: Array, noise: float) -> Fit:
-        cook, set_up, pair = np.sqrt(ratios)
-        size, (of_cooks, of_set_ups), group = len(self._cooks), solved.variances, groups(self._cells.values())
+        size, spread = len(self._cooks), noise * np.sqrt(ratios)
         practice = self._grid[2].sum(axis=1) / self._grid[0].sum(axis=1)
         at = np.column_stack([np.ones(size), np.zeros(size), practice - means[2]])[:, sums.kept]
         fixed = np.zeros(3)
         fixed[sums.kept] = solved.crew[size:]
+        cooks, set_ups = self._effects(solved, ratios, noise, practice)
+        return Fit(
+            level=float(fixed[0] + means[3]),
+            level_se=noise * sqrt(solved.covariance[size, size]),
+            trend=float(fixed[1]),
+            learning=float(fixed[2]),
+            sd_cook=float(spread[0]),
+            sd_set_up=float(spread[1]),
+            sd_pair=float(spread[2]),
+            sd_noise=noise,
+            criterion=solved.criterion,
+            mid_week=float(means[1]),
+            mid_practice=float(means[2]),
+            cooks=cooks,
+            set_ups=set_ups,
+            pairs=_rows(ratios[2] * solved.left),
+            pace_covariances=_rows(noise**2 * pace_covariance(solved, at, ratios)),
+        )
+
+    def _effects(
+        self, solved: Solved, ratios: Array, noise: float, practice: Array
+    ) -> tuple[tuple[CookEffect, ...], tuple[SetUpEffect, ...]]:
+        """What each cook and each set-up is found to differ by, with standard errors."""
+        (cook, set_up, _), (of_cooks, of_set_ups) = np.sqrt(ratios), solved.variances
+        group = groups(self._cells.values())
         cooks = map(
             CookEffect,
             self._cooks,
             self._grid[0].sum(axis=1).astype(int).tolist(),
             map(group.cooks.__getitem__, self._cooks),
-            (cook * solved.crew[:size]).tolist(),
+            (cook * solved.crew[: len(self._cooks)]).tolist(),
             (noise * cook * np.sqrt(of_cooks)).tolist(),
             practice.tolist(),
         )
@@ -109,23 +133,7 @@ class Quarter:
             (set_up * solved.set_ups).tolist(),
             (noise * set_up * np.sqrt(of_set_ups)).tolist(),
         )
-        return Fit(
-            level=float(fixed[0] + means[3]),
-            level_se=noise * sqrt(solved.covariance[size, size]),
-            trend=float(fixed[1]),
-            learning=float(fixed[2]),
-            sd_cook=noise * float(cook),
-            sd_set_up=noise * float(set_up),
-            sd_pair=noise * float(pair),
-            sd_noise=noise,
-            criterion=solved.criterion,
-            mid_week=float(means[1]),
-            mid_practice=float(means[2]),
-            cooks=tuple(cooks),
-            set_ups=tuple(set_ups),
-            pairs=_rows(ratios[2] * solved.left),
-            pace_covariances=_rows(noise**2 * pace_covariance(solved, at, ratios)),
-        )
+        return tuple(cooks), tuple(set_ups)
 
 
 def _varying(products: Array) -> list[int]:

@@ -5,10 +5,12 @@ from contextlib import AbstractAsyncContextManager
 from datetime import datetime
 from typing import Protocol
 
+from bot.services.ports.drill_repository import Drills
 from bot.services.ports.fitting import Fits
 from bot.services.ports.messages import Outgoing, Waiting
 from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
-from bot.services.ports.repositories import Drills, Kitchens, Persons, Questions, Runs, Schedules
+from bot.services.ports.repositories import Kitchens, Persons, Schedules
+from bot.services.ports.run_repository import Questions, Runs
 
 Clock = Callable[[], datetime]
 """The time now, in UTC, aware."""

@@ -47,7 +47,7 @@ late = (late)
 
 caution-mandoline = Mandoline: guard and cut-resistant glove, stop before the last third, cut before the clock, nobody new alone.
 caution-heat = Warm bath 45 degrees at most, wide-based, away from the edge, changed each run; hot things: dry cloth, handle in, called "hot behind".
-caution-floor = A slip on the floor: { $what }, and water. One lane, one direction; "stop" stops the clock.
+caution-floor = Slips on the floor: { $what }, water. One lane, one direction; "stop" stops the clock.
 caution-cold = Kept cold, as long as the local food code allows; out when dropped or warm for long: { $what }.
 caution-puree = Kept cold, binned the same day: { $what }. If of white beans, from a tin, never raw-soaked.
 caution-cooked-starch = Cooked, chilled fast, 5 degrees or below, binned the same day: { $what }.

@@ -17,7 +17,7 @@ why-net = { $redo } redo x { $attempted }/{ $accepted } for the chance of failin
 why-pace = { $net } s / { $touches } touches = { $pace } s a touch.
 why-levelled = Standard { $standard } s / 1.5 = { $levelled_touches } levelled touches; { $net } / { $levelled_touches } = { $levelled } levelled.
 why-fitted = Computed standard { $standard }; the kitchen's runs say x { $factor } ({ $low } to { $high }), from { $runs } runs by { $cooks } cooks.
-why-unfitted = The computed standard { $standard } stands. To say more it takes { $runs } counted runs by { $cooks } cooks, { $linked } of whom also ran another drill. Missing: { $missing }.
+why-unfitted = The computed standard { $standard } stands. A fitted one still needs: { $missing }.
 why-not-compared = The computed standard { $standard } stands: under 1:00, with calls or by two it is not held against other drills.
 why-no-time = Fewer than { $gate } of { $attempted } good: a count, no time.
 no-why = There is no run of yours to explain yet.
