@@ -13,8 +13,11 @@ from bot.replies.trend import figures_of_trend, level_question, trend_lines
 from bot.services.advice import advise
 from bot.services.meant import Meant, own_drill
 from bot.services.ports.drill_records import PublishedDrill
-from bot.services.ports.run_records import Run
+from bot.services.ports.run_records import Past, Run
 from bot.services.said import Said
+
+ENOUGH_TO_BE_LEVEL = 100
+"""Runs that hold the first ones of the last dozen days, however many were made on each."""
 
 SetUps = dict[int, PublishedDrill]
 """Set-ups of one spec by stored id."""
@@ -38,7 +41,7 @@ async def ask_when_level(said: Said, run: Run, meant: Meant) -> None:
     """Ask the person what to change when this run is the first of its day and the one that makes them level."""
     if await said.work.runs.count_on_spec(run.room_id, run.user_id, run.spec_id, run.kitchen_day) != 1:
         return
-    trend = _trend_of(said, meant, *await _runs_to_compare(said, meant))
+    trend = _trend_of(said, meant, *await _runs_to_compare(said, meant, most=ENOUGH_TO_BE_LEVEL))
     if trend.newly_level:
         await _ask_what_to_change(said, meant, trend)
 
@@ -48,13 +51,13 @@ async def _ask_what_to_change(said: Said, meant: Meant, trend: Trend) -> None:
     await advise(said, said.user_id, question, figures_of_trend(trend))
 
 
-def _trend_of(said: Said, meant: Meant, runs: Sequence[Run], set_ups: SetUps) -> Trend:
+def _trend_of(said: Said, meant: Meant, runs: Sequence[Past], set_ups: SetUps) -> Trend:
     return trend_of(_day_run(said, meant, run, set_ups[run.set_up_id]) for run in runs)
 
 
-async def _runs_to_compare(said: Said, meant: Meant) -> tuple[list[Run], SetUps]:
-    """The person's runs on the spec, and the set-ups that may stand beside the one asked about."""
-    runs = [run for run in await said.work.runs.on_spec(said.user_id, meant.spec_id) if not run.over_limit]
+async def _runs_to_compare(said: Said, meant: Meant, most: int | None = None) -> tuple[list[Past], SetUps]:
+    """The person's runs on the spec, at most so many, the last; and the set-ups that may stand beside this one."""
+    runs = await said.work.runs.on_spec(said.user_id, meant.spec_id, most)
     known = [await said.work.drills.get(set_up_id) for set_up_id in dict.fromkeys(run.set_up_id for run in runs)]
     set_ups = {drill.set_up_id: drill for drill in known if drill and _alike(drill, meant)}
     return [run for run in runs if run.set_up_id in set_ups], set_ups
@@ -70,7 +73,7 @@ def _alike(published: PublishedDrill, meant: Meant) -> bool:
     return replace(there, plates=here.plates, rows=here.rows, gap_cm=here.gap_cm, edge_cm=here.edge_cm) == here
 
 
-def _day_run(said: Said, meant: Meant, run: Run, ran_on: PublishedDrill) -> DayRun:
+def _day_run(said: Said, meant: Meant, run: Past, ran_on: PublishedDrill) -> DayRun:
     result, elsewhere = run.result, run.set_up_id != meant.set_up_id
     onto = _standard_s(said, meant.drill) / _standard_s(said, ran_on.drill) if elsewhere else 1.0
     return DayRun(
@@ -88,7 +91,7 @@ def _standard_s(said: Said, drill: Drill) -> float:
     return standard_s(drill.spec, drill.set_up, said.house.seconds)
 
 
-def _slowest(said: Said, meant: Meant, runs: Sequence[Run]) -> str:
+def _slowest(said: Said, meant: Meant, runs: Sequence[Past]) -> str:
     """The technique of the step that costs most beside standard in each of the last runs with splits, if any does."""
     split = [
         SplitRun(run.splits_s, run.result.count.attempted)

@@ -125,6 +125,8 @@ runs = Table(
     Column("claimed", Kept(Count)),
     flag("chat_timed"),
     Column("over_limit", Boolean, nullable=False),
+    Column("net_s", Float),
+    Column("standard_s", Float, nullable=False),
     Column("log_ratio", Float),
     whole("day_number"),
     whole("clean"),

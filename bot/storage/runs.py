@@ -9,7 +9,7 @@ from typing import Any
 from sqlalchemy import ColumnElement, RowMapping, bindparam, delete, exists, func, select
 
 from bot.domain.judging import Verdict
-from bot.services.ports.run_records import PhotoCheck, Ran, Run, RunStatus
+from bot.services.ports.run_records import Past, PhotoCheck, Ran, Run, RunStatus
 from bot.storage.repository import Repository, columns_of, values_of
 from bot.storage.tables import hands, photo_checks, runs
 
@@ -27,11 +27,16 @@ _HOW_MANY = select(func.count()).select_from(runs).where(_THEIRS, _KEPT)
 _HOW_MANY_THAT_DAY = _HOW_MANY.where(_OF_A_DAY)
 _HOW_MANY_ON_SPEC = _HOW_MANY_THAT_DAY.where(runs.c.spec_id == bindparam("spec_id"))
 _WHOLE = (
-    select(runs.c.user_id, runs.c.set_up_id, runs.c.week, runs.c.result)
+    select(*(runs.c[name] for name in Ran._fields))
     .where(runs.c.room_id == bindparam("room_id"), runs.c.user_id.in_(bindparam("user_ids", expanding=True)))
     .where(runs.c.kitchen_day.between(bindparam("first"), bindparam("last")), _KEPT)
     .where(runs.c.kind.in_(("counted", "settling")), ~runs.c.over_limit, runs.c.partner.is_(None))
     .order_by(*_WHEN_RUN)
+)
+_ON_SPEC = (
+    select(*(runs.c[name] for name in Past._fields))
+    .where(runs.c.user_id == bindparam("user_id"), runs.c.spec_id == bindparam("spec_id"), _KEPT, ~runs.c.over_limit)
+    .order_by(*(column.desc() for column in _WHEN_RUN))
 )
 _IS_LATEST = runs.c.id == (
     select(runs.c.id)
@@ -79,9 +84,10 @@ class SqlRuns(Repository):
         theirs = (runs.c.user_id == user_id) | (runs.c.partner == user_id)
         return await self._runs(theirs, runs.c.set_up_id == set_up_id, _KEPT, order=_WHEN_RUN)
 
-    async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
-        """The person's kept runs on all set-ups of a spec, in the same order."""
-        return await self._runs(runs.c.user_id == user_id, runs.c.spec_id == spec_id, _KEPT, order=_WHEN_RUN)
+    async def on_spec(self, user_id: str, spec_id: int, most: int | None = None) -> list[Past]:
+        """The person's kept runs on all set-ups of a spec, none over the day's limit; at most so many, the last."""
+        rows = await self._all(_ON_SPEC.limit(most), user_id=user_id, spec_id=spec_id)
+        return [Past(**row) for row in reversed(rows)]
 
     async def in_days(self, room_id: str, user_id: str, first: date, last: date) -> list[Run]:
         """The person's kept runs in this kitchen on these kitchen days, in order of when they were run."""
@@ -91,10 +97,7 @@ class SqlRuns(Repository):
     async def whole_in_days(self, room_id: str, user_ids: Sequence[str], first: date, last: date) -> list[Ran]:
         """These persons' whole runs in this kitchen on these kitchen days, in order of when they were run."""
         rows = await self._all(_WHOLE, room_id=room_id, user_ids=list(user_ids), first=first, last=last)
-        return [
-            Ran(row["user_id"], row["set_up_id"], row["week"], row["result"].net_s, row["result"].standard_s)
-            for row in rows
-        ]
+        return [Ran(**row) for row in rows]
 
     async def on_board(self, live_id: int) -> list[Run]:
         """Kept runs that count for a posting's board, by cook, in order of arrival."""
@@ -185,6 +188,8 @@ def asked_by(run: Run) -> dict[str, Any]:
     count = run.result.count
     return {
         "kind": run.result.kind,
+        "net_s": run.result.net_s,
+        "standard_s": run.result.standard_s,
         "log_ratio": _log_ratio(run),
         "day_number": run.kitchen_day.toordinal(),
         "clean": count.accepted - count.rebuilt,

@@ -140,6 +140,7 @@ def _runs() -> None:
         *(_of("set_up_id", "set_up"), _of("spec_id", "spec"), _of("live_id", "live_drill", nullable=True)),
         *(sa.Column("kitchen_day", sa.Date, nullable=False), _maybe("partner"), _maybe("sent_by")),
         *(_maybe("photo"), _maybe("claimed"), *_flags("chat_timed")),
+        *(sa.Column("net_s", sa.Float), sa.Column("standard_s", sa.Float, nullable=False)),
         *(sa.Column("log_ratio", sa.Float), *_wholes("day_number", "clean", "attempted")),
         sa.UniqueConstraint("event_id", "line"),
     )

@@ -63,6 +63,7 @@ CALLS: dict[str, Call] = {
     "runs.on_set_up": lambda work: work.runs.on_set_up(NOOR, 1),
     "runs.on_spec": lambda work: work.runs.on_spec(NOOR, 1),
     "runs.in_days": lambda work: work.runs.in_days(KITCHEN_ROOM, NOOR, date(2026, 6, 1), date(2026, 11, 29)),
+    "runs.on_spec, the last": lambda work: work.runs.on_spec(NOOR, 1, 3),
     "runs.whole_in_days": lambda work: work.runs.whole_in_days(
         KITCHEN_ROOM, [NOOR, LIO], date(2026, 6, 1), date(2026, 11, 29)
     ),

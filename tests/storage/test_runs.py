@@ -6,7 +6,7 @@ from typing import Any
 
 from bot.domain.drill import SetUp
 from bot.domain.run import Count
-from bot.services.ports.run_records import Run
+from bot.services.ports.run_records import Past, Run
 from bot.services.ports.world import UnitOfWork
 from bot.storage.storage import SqlStorage
 from tests.fakes import KITCHEN_ROOM, KWABENA, LIO, MONDAY, NOOR, a_drill, a_live_drill, a_result, a_run
@@ -97,7 +97,14 @@ async def test_a_persons_runs_come_in_the_order_in_which_they_were_run(storage: 
         await bench.run(user_id=LIO)
         assert await work.runs.on_set_up(NOOR, bench.set_ups[0]) == [first, second, again, third]
         assert await work.runs.on_set_up(NOOR, bench.set_ups[1]) == [other_set_up]
-        assert await work.runs.on_spec(NOOR, first.spec_id) == [first, other_set_up, second, again, third]
+        await bench.run(ran_at=MONDAY + timedelta(hours=3), over_limit=True)
+        looked_back_at = [_past(run) for run in (first, other_set_up, second, again, third)]
+        assert await work.runs.on_spec(NOOR, first.spec_id) == looked_back_at
+        assert await work.runs.on_spec(NOOR, first.spec_id, 2) == looked_back_at[-2:]
+
+
+def _past(run: Run) -> Past:
+    return Past(run.set_up_id, run.kitchen_day, run.result, run.splits_s)
 
 
 async def test_a_board_has_its_kept_runs_by_cook(storage: SqlStorage) -> None:

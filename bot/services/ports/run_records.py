@@ -58,6 +58,15 @@ class Ran(NamedTuple):
     standard_s: float
 
 
+class Past(NamedTuple):
+    """A kept run within the day's safe number, as a trend looks back at it."""
+
+    set_up_id: int
+    kitchen_day: date
+    result: Result
+    splits_s: tuple[int, ...]
+
+
 @dataclass(frozen=True, kw_only=True)
 class PhotoCheck:
     """A kitchen's check of its judges: the events of the photos, and of each judge whether each would have gone out."""

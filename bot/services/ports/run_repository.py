@@ -5,7 +5,7 @@ from datetime import date, datetime
 from typing import Protocol
 
 from bot.domain.judging import Verdict
-from bot.services.ports.run_records import PhotoCheck, Question, Ran, Run, RunStatus
+from bot.services.ports.run_records import Past, PhotoCheck, Question, Ran, Run, RunStatus
 
 
 class Runs(Protocol):
@@ -26,8 +26,8 @@ class Runs(Protocol):
     async def on_set_up(self, user_id: str, set_up_id: int) -> list[Run]:
         """The person's kept runs on a set-up, in pairs too, in order of when they were run, then of arrival."""
 
-    async def on_spec(self, user_id: str, spec_id: int) -> list[Run]:
-        """The person's kept runs on all set-ups of a spec, in the same order."""
+    async def on_spec(self, user_id: str, spec_id: int, most: int | None = None) -> list[Past]:
+        """The person's kept runs on all set-ups of a spec, none over the day's limit; at most so many, the last."""
 
     async def in_days(self, room_id: str, user_id: str, first: date, last: date) -> list[Run]:
         """The person's kept runs in this kitchen on these kitchen days, in order of when they were run."""
