@@ -3,18 +3,27 @@
 from collections.abc import Callable, Mapping
 from contextlib import suppress
 from datetime import UTC, datetime
-from typing import Literal, TypedDict
+from typing import TypedDict, get_args
 
 from pydantic import ValidationError
 
 from bot.matrix.wire import Encrypted, Member, Mentions, RawEvent, Reacted, Redacted, Relation, Said, writable
-from bot.services.ports.events import Edit, Incoming, Membership, Message, Reaction, Redaction, RoomState, Sealed
+from bot.services.ports.events import (
+    Edit,
+    Incoming,
+    Membership,
+    Message,
+    Reaction,
+    Redaction,
+    RoomState,
+    Sealed,
+    StateType,
+)
 
 SPOKEN = ("m.room.message", "m.reaction", "m.room.redaction", "m.room.encrypted")
 """The types that the bot reads but never from itself."""
 
-_StateType = Literal["m.room.create", "m.room.power_levels", "m.room.name"]
-_KEPT_STATE: tuple[_StateType, ...] = ("m.room.create", "m.room.power_levels", "m.room.name")
+_KEPT_STATE: tuple[StateType, ...] = get_args(StateType)
 STATE = ("m.room.member", "m.room.encryption", *_KEPT_STATE)
 """The types that say how a room is, whoever sent them."""
 

@@ -69,6 +69,11 @@ class SqlKitchens(Repository):
         row = await self._one(select(room_states.c.content, room_states.c.sender).where(this))
         return (row["content"], row["sender"]) if row else None
 
+    async def states(self, type_: str) -> list[tuple[str, dict[str, object], str]]:
+        """Room, raw content and sender of every state event of this type."""
+        rows = await self._all(select(room_states).where(room_states.c.type == type_).order_by(room_states.c.room_id))
+        return [(row["room_id"], row["content"], row["sender"]) for row in rows]
+
     async def private_room(self, user_id: str) -> str | None:
         """The private room of two with this person."""
         theirs = select(private_rooms.c.room_id).where(private_rooms.c.user_id == user_id)

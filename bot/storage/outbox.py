@@ -19,7 +19,13 @@ from bot.storage.repository import Repository
 from bot.storage.tables import OPEN, outbox
 
 _OURS = "outbox:"
-_EVENT_TYPES = {"reaction": "m.reaction", "pin": "m.room.pinned_events"}
+_EVENT_TYPES = {
+    "reaction": "m.reaction",
+    "pin": "m.room.pinned_events",
+    "join": "m.room.member",
+    "leave": "m.room.member",
+    "leave_if_empty": "m.room.member",
+}
 
 
 def _is_open(rows: FromClause) -> ColumnElement[bool]:
@@ -75,7 +81,7 @@ class SqlOutbox(Repository):
             cause_event_id=cause.event_id,
             revision=None if cause.event_id is None else cause.revision,
         )
-        return _ref(row)
+        return ref_of(row)
 
     async def lanes(self) -> list[tuple[str, datetime | None]]:
         """Lanes with something to send, the longest waiting first, each with the moment before which it rests."""
@@ -160,7 +166,8 @@ def transaction_id(note: Outgoing, cause: Cause, part: int) -> str:
     return hashlib.sha256("|".join(map(str, said)).encode()).hexdigest()[:32]
 
 
-def _ref(row: int) -> EventRef:
+def ref_of(row: int) -> EventRef:
+    """The reference to this row, whether sent or not."""
     return EventRef(f"{_OURS}{row}")
 
 

@@ -10,7 +10,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from bot.services.ports.drill_repository import Drills
 from bot.services.ports.fitting import Fits
 from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
-from bot.services.ports.repositories import Kitchens, Persons, Schedules
+from bot.services.ports.repositories import Kitchens, Moves, Persons, Schedules
 from bot.services.ports.run_repository import Questions, Runs
 from bot.services.ports.world import Clock, UnitOfWork
 from bot.storage.drills import SqlDrills
@@ -18,6 +18,7 @@ from bot.storage.engine import open_engine
 from bot.storage.fits import SqlFits
 from bot.storage.inbox import SqlInbox
 from bot.storage.kitchens import SqlKitchens
+from bot.storage.moves import SqlMoves
 from bot.storage.outbox import SqlOutbox
 from bot.storage.persons import SqlPersons
 from bot.storage.questions import SqlQuestions
@@ -68,3 +69,4 @@ class SqlUnitOfWork:
         self.questions: Questions = SqlQuestions(connection)
         self.fits: Fits = SqlFits(connection)
         self.persons: Persons = SqlPersons(connection)
+        self.moves: Moves = SqlMoves(connection)

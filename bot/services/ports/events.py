@@ -82,12 +82,12 @@ class Membership:
     kind: Literal["membership"] = "membership"
 
 
-StateType = Literal["m.room.create", "m.room.power_levels", "m.room.name"]
+StateType = Literal["m.room.create", "m.room.power_levels", "m.room.name", "m.room.tombstone"]
 
 
 @dataclass(frozen=True, kw_only=True)
 class RoomState:
-    """Raw state that decides authority or naming: the create, power levels or name event of a room."""
+    """Raw state that decides authority, naming or succession: create, power levels, name or tombstone of a room."""
 
     event_id: str
     room_id: str

@@ -9,17 +9,21 @@ EventRef = NewType("EventRef", str)
 Figure = float | int | str | None
 """One number behind a reply, in seconds where its name ends in ``_s``."""
 
-Style = Literal["text", "notice", "reaction", "pin"]
-"""``text`` alerts people (drill posts, private answers); ``notice`` does not; ``pin`` pins ``target``."""
+Style = Literal["text", "notice", "reaction", "pin", "join", "leave", "leave_if_empty"]
+"""``text`` alerts people (drill posts, private answers); ``notice`` does not; ``pin`` pins ``target``.
+
+The last three say nothing: the bot comes into the room or goes out of it, if need be only where nobody else is left.
+"""
 
 
 @dataclass(frozen=True, kw_only=True)
 class Outgoing:
-    """One message, reaction or pin.
+    """One message, reaction or pin, or a coming or going of the bot itself.
 
     ``to`` is a room id, or a person's id for the private room of two that the bot opens with them. ``thread`` is the
     root that the message hangs under, ``reply_to`` the message it answers, ``target`` what a reaction or pin is put
-    on and ``replaces`` what a pin takes the place of. ``about`` is the name of whom an answer is for: it is shown only
+    on and ``replaces`` what a pin takes the place of. ``key`` is a reaction's emoji, or the server through which a room
+    is joined. ``about`` is the name of whom an answer is for: it is shown only
     when several answers are sent as one message. Nobody is alerted unless named in ``mentions``.
     """
 

@@ -2,6 +2,7 @@
 
 from typing import Any, Protocol
 
+from bot.services.ports.messages import EventRef
 from bot.services.ports.records import Kitchen, Member, Occurrence, Schedule
 
 
@@ -38,6 +39,9 @@ class Kitchens(Protocol):
     async def state(self, room_id: str, type_: str) -> tuple[dict[str, object], str] | None:
         """The raw content and sender of a state event."""
 
+    async def states(self, type_: str) -> list[tuple[str, dict[str, object], str]]:
+        """Room, raw content and sender of every state event of this type."""
+
     async def private_room(self, user_id: str) -> str | None:
         """The private room of two with this person."""
 
@@ -71,6 +75,17 @@ class Schedules(Protocol):
 
     async def deal(self, occurrence: Occurrence) -> bool:
         """Claim a slot; False if it was claimed before, and then nothing is changed."""
+
+
+class Moves(Protocol):
+    """A kitchen's room that is replaced by another."""
+
+    async def carry_over(self, old: str, new: str, thread: EventRef) -> None:
+        """Make everything of the kitchen in the old room that of the new one, the room's own state apart.
+
+        Drills whose week goes on continue in this thread. What was never tried to be sent goes to the new room, a
+        reaction to something in the old room apart. Who is not in the new room yet counts as having left.
+        """
 
 
 Holdings = dict[str, list[dict[str, Any]]]

@@ -9,7 +9,7 @@ from bot.services.ports.drill_repository import Drills
 from bot.services.ports.fitting import Fits
 from bot.services.ports.messages import Outgoing, Waiting
 from bot.services.ports.pipeline import Inbox, Outbox, SealedEvents, Sessions
-from bot.services.ports.repositories import Kitchens, Persons, Schedules
+from bot.services.ports.repositories import Kitchens, Moves, Persons, Schedules
 from bot.services.ports.run_repository import Questions, Runs
 
 Clock = Callable[[], datetime]
@@ -30,6 +30,7 @@ class UnitOfWork(Protocol):
     questions: Questions
     fits: Fits
     persons: Persons
+    moves: Moves
 
 
 class Storage(Protocol):
