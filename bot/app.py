@@ -204,6 +204,7 @@ def _join(
     faults = Faults(house, storage)
     pace = Pace(world, rate_per_s=settings.matrix.messages_per_second, burst=settings.matrix.burst)
     sender = Sender(storage, RoomMessenger(client, faults.report, secrecy), world, pace, on_dead=faults.tell_dead)
+    faults.wake_sender = sender.wake
     inbox = InboxWorker(storage, house, Interpreter(house, vocabulary()), wake_sender=sender.wake)
     sync = SyncLoop(
         client,

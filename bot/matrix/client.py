@@ -148,13 +148,19 @@ class Client:
         """Make a room; its id."""
         return _stated(await self._call("POST", "v3/createRoom", body=order), "room_id")
 
-    async def join(self, room_id: str) -> None:
-        """Accept an invitation."""
-        await self._call("POST", "v3/rooms/{}/join", room_id, body={})
+    async def join(self, room_id: str, through: str = "") -> None:
+        """Accept an invitation or come in uninvited, through this server where the room is only elsewhere."""
+        query = {"via": through, "server_name": through} if through else None  # the second before version 1.12
+        await self._call("POST", "v3/join/{}", room_id, query=query, body={})
 
     async def leave(self, room_id: str) -> None:
         """Leave a room or turn an invitation down."""
         await self._call("POST", "v3/rooms/{}/leave", room_id, body={})
+
+    async def people_in(self, room_id: str) -> list[str]:
+        """Who is in the room."""
+        people = (await self._call("GET", "v3/rooms/{}/joined_members", room_id)).get("joined")
+        return list(people) if isinstance(people, dict) else []
 
     async def joined_rooms(self) -> list[str]:
         """The rooms that the bot is in."""

@@ -6,12 +6,10 @@ from collections.abc import Awaitable, Callable
 from contextlib import suppress
 
 from bot.errors import OperatorError
+from bot.matrix.comings import RETRIES_S
 from bot.matrix.faults import Report
 from bot.services.ports.messages import SendRefused, TryLater
 from bot.services.ports.world import Rest
-
-RETRIES_S = (1.0, 5.0, 30.0, 120.0, 600.0)
-"""The waits between attempts: a server may refuse for a while whom it has just let be invited."""
 
 log = logging.getLogger(__name__)
 

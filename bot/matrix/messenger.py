@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import Protocol
 
 from bot.errors import OperatorError
+from bot.matrix.comings import COMINGS, Doors, come_or_go
 from bot.matrix.compose import TXN, compose_message, compose_reaction
 from bot.matrix.faults import Refused, Report
 from bot.matrix.private_rooms import Rooms, find_room, open_room
@@ -18,7 +19,7 @@ _FORBIDDEN = 403
 _CLOCKS_DIFFER_BY_S = 3600.0
 
 
-class Homeserver(Rooms, Protocol):
+class Homeserver(Rooms, Doors, Protocol):
     """What sending takes of the homeserver."""
 
     async def send(self, room_id: str, event_type: str, content: Mapping[str, object], txn_id: str) -> str:
@@ -46,7 +47,9 @@ class RoomMessenger:
         self._reported: set[str] = set()
 
     async def send(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
-        """Send a message, reaction or pin; the event id it became."""
+        """Send a message, reaction or pin, or come and go; the event id it became."""
+        if note.style in COMINGS:
+            return await come_or_go(self._homeserver, room_id, note)
         if note.style == "pin":
             return await self._pin(waiting, room_id, note)
         if note.style == "reaction":
@@ -103,8 +106,8 @@ class RoomMessenger:
             await self._report(OperatorError(problem))
 
     async def find_sent(self, waiting: Waiting, room_id: str) -> str | None:
-        """The event id of this row if it is already in the room; a pin is not looked for, for pinning twice is once."""
-        if waiting.note.style == "pin":
+        """The event id of this row if it is already in the room; what twice is once (a pin, a coming) is not sought."""
+        if waiting.note.style in {"pin", *COMINGS}:
             return None
         only = {"senders": [self._homeserver.user_id], "types": ["m.room.message", "m.room.encrypted", "m.reaction"]}
         start: str | None = None

@@ -11,10 +11,12 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import NoReturn
 
+from bot.matrix.comings import RETRIES_S
 from bot.matrix.merging import MOST_LINES, merge
 from bot.matrix.pace import Pace
+from bot.matrix.references import resolved
 from bot.matrix.world import World
-from bot.services.ports.messages import EventRef, Outgoing, SendRefused, TryLater, Waiting
+from bot.services.ports.messages import Outgoing, SendRefused, TryLater, Waiting
 from bot.services.ports.world import Messenger, Storage, UnitOfWork
 
 log = logging.getLogger(__name__)
@@ -114,7 +116,7 @@ class Sender:
         try:
             event_id = await self._deliver(waiting, note)
         except SendRefused as problem:
-            return await self._bury(waiting, str(problem))
+            return await self._refused(waiting, str(problem))
         except TryLater as problem:
             return await self._postpone(waiting, problem)
         except Exception as problem:
@@ -135,7 +137,7 @@ class Sender:
             note, absorbed = merge(head)
             if not await work.outbox.lease(head[0].id, absorbed, note, self._world.clock()):
                 return None
-            return replace(head[0], note=note), await _resolved(work, note)
+            return replace(head[0], note=note), await resolved(work, note)
 
     async def _deliver(self, waiting: Waiting, note: Outgoing) -> str:
         if note.target is None and waiting.note.target is not None:
@@ -163,12 +165,21 @@ class Sender:
             await work.kitchens.save_private(to, room_id)
         return room_id
 
+    async def _refused(self, waiting: Waiting, problem: str) -> bool:
+        """What is refused is refused for good, but a server may not know yet that the bot may come in."""
+        if waiting.note.style == "join" and waiting.attempts < len(RETRIES_S):
+            return await self._rest(waiting, RETRIES_S[waiting.attempts], problem)
+        return await self._bury(waiting, problem)
+
     async def _postpone(self, waiting: Waiting, problem: TryLater) -> bool:
         wait_s = self._world.wait_s(waiting.attempts + 1, problem.after_s)
         if problem.after_s is not None:
             self._pace.hold(wait_s)  # the server counts by account, so every lane rests
+        return await self._rest(waiting, wait_s, str(problem))
+
+    async def _rest(self, waiting: Waiting, wait_s: float, problem: str) -> bool:
         async with self._storage.begin() as work:
-            await work.outbox.postpone(waiting.id, self._world.clock() + timedelta(seconds=wait_s), str(problem))
+            await work.outbox.postpone(waiting.id, self._world.clock() + timedelta(seconds=wait_s), problem)
         return False
 
     async def _bury(self, waiting: Waiting, problem: str) -> bool:
@@ -180,19 +191,3 @@ class Sender:
 
 async def _has_more(work: UnitOfWork, lane: str) -> bool:
     return bool(await work.outbox.head(lane, 1))
-
-
-async def _resolved(work: UnitOfWork, note: Outgoing) -> Outgoing:
-    """The note with event ids for references; one to something never sent is dropped."""
-
-    async def event_of(ref: EventRef | None) -> EventRef | None:
-        event_id = await work.outbox.event_of(ref) if ref else None
-        return EventRef(event_id) if event_id else None
-
-    return replace(
-        note,
-        thread=await event_of(note.thread),
-        reply_to=await event_of(note.reply_to),
-        target=await event_of(note.target),
-        replaces=await event_of(note.replaces),
-    )

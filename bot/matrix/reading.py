@@ -1,6 +1,6 @@
 """A room's news, as a sync brings it, becomes the events that the inbox keeps."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from contextlib import suppress
 from dataclasses import replace
 from datetime import datetime
@@ -16,15 +16,20 @@ def read_room(
 ) -> list[Incoming | Sealed]:
     """The events of a room in order: what was said since the bot last came in, and all that says how the room is.
 
-    ``state`` is how the room was before the event of the stream at ``state_at``. What was said before the bot came in
+    ``state`` is how the room was before the event of the stream at ``state_at``; it comes in no order, and the bot's
+    own membership is put last, since what it means hangs on how the room was made. What was said before the bot came in
     was not said to it.
     """
     arrival = max((place for place, raw in enumerate(stream) if arrives(raw, own_id)), default=0)
     entries = [(raw, place >= arrival) for place, raw in enumerate(stream)]
-    entries[state_at:state_at] = [(raw, False) for raw in state]
+    entries[state_at:state_at] = [(raw, False) for raw in sorted(state, key=lambda raw: _is_member(raw, own_id))]
     read = [(read_event(raw, room_id, own_id), addressed) for raw, addressed in entries]
     events = [event for event, addressed in read if event and (addressed or isinstance(event, Membership | RoomState))]
     return _with_private_marked(events, own_id)
+
+
+def _is_member(raw: object, own_id: str) -> bool:
+    return isinstance(raw, Mapping) and (raw.get("type"), raw.get("state_key")) == ("m.room.member", own_id)
 
 
 def read_invitations(news: News, own_id: str, now: datetime) -> list[Membership]:

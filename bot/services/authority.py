@@ -9,6 +9,7 @@ from bot.services.ports.world import UnitOfWork
 
 CHEF_LEVEL = 50
 _CREATOR_LEVEL = 100
+_STATE_LEVEL = 50
 _ABOVE_EVERY_LEVEL = 2**53
 _CREATORS_RULE = 12
 
@@ -22,9 +23,31 @@ async def is_chef(house: House, work: UnitOfWork, room_id: str, user_id: str) ->
     member = await work.kitchens.member(room_id, user_id)
     if member and member.role == "chef":
         return True
-    create = await work.kitchens.state(room_id, "m.room.create")
+    return await _power_in(work, room_id, user_id) >= CHEF_LEVEL
+
+
+async def may_replace(work: UnitOfWork, room_id: str, user_id: str) -> bool:
+    """Whether this person may declare the room replaced by another."""
+    levels = await _levels(work, room_id) or {}
+    events = levels.get("events")
+    stated = events.get("m.room.tombstone") if isinstance(events, dict) else None
+    needed = levels.get("state_default", _STATE_LEVEL) if stated is None else stated
+    return await _power_in(work, room_id, user_id) >= _needed(needed)
+
+
+async def may_invite(work: UnitOfWork, room_id: str, user_id: str) -> bool:
+    """Whether this person may invite others to the room."""
+    levels = await _levels(work, room_id) or {}
+    return await _power_in(work, room_id, user_id) >= _needed(levels.get("invite", 0))
+
+
+async def _power_in(work: UnitOfWork, room_id: str, user_id: str) -> int:
+    return power_of(user_id, await work.kitchens.state(room_id, "m.room.create"), await _levels(work, room_id))
+
+
+async def _levels(work: UnitOfWork, room_id: str) -> Content | None:
     levels = await work.kitchens.state(room_id, "m.room.power_levels")
-    return power_of(user_id, create, levels[0] if levels else None) >= CHEF_LEVEL
+    return levels[0] if levels else None
 
 
 def power_of(user_id: str, create: tuple[Content, str] | None, levels: Content | None) -> int:
@@ -49,6 +72,14 @@ def _creators(create: tuple[Content, str] | None) -> list[str]:
 def _version(content: Content) -> int:
     version = str(content.get("room_version", "1"))
     return int(version) if version.isdecimal() else 1
+
+
+def _needed(value: object) -> int:
+    """The level that something takes; one that cannot be read is nobody's."""
+    try:
+        return int(value) if isinstance(value, int | str) else _ABOVE_EVERY_LEVEL + 1
+    except ValueError:
+        return _ABOVE_EVERY_LEVEL + 1
 
 
 def _level(value: object) -> int:

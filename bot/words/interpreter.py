@@ -14,6 +14,7 @@ from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
 from bot.services.submit import take_lines
+from bot.services.upgrades import brought_over
 from bot.words import drafts
 from bot.words.answers import answer_open_question, left_over
 from bot.words.judging import read_verdict
@@ -34,15 +35,15 @@ class Interpreter:
         speaker = Speaker(work, Cause(event_id=event.event_id))
         match event:
             case RoomState():
-                await rooms.note_state(work, event)
+                await rooms.note_state(house, work, speaker, event)
             case Membership():
                 await rooms.note_membership(house, work, speaker, event)
             case Reaction():
-                await witnesses.raise_hand(house, work, speaker, event)
+                await witnesses.raise_hand(house, work, speaker, await brought_over(work, event))
             case Redaction():
-                await corrections.take_back(house, work, speaker, event)
+                await corrections.take_back(house, work, speaker, await brought_over(work, event))
             case Message() | Edit():
-                await self._hear(received.seq, event, work, speaker)
+                await self._hear(received.seq, await brought_over(work, event), work, speaker)
 
     async def _hear(self, seq: int, event: Message | Edit, work: UnitOfWork, speaker: Speaker) -> None:
         said = await place_of(self._house, work, speaker, event, seq)

@@ -127,6 +127,7 @@ async def test_a_sync_asks_for_what_is_read_and_no_more() -> None:
         "m.room.create",
         "m.room.power_levels",
         "m.room.name",
+        "m.room.tombstone",
     }
 
 

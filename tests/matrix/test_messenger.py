@@ -29,6 +29,8 @@ class Room:
     pages: list[Page] = field(default_factory=list)
     made: list[Mapping[str, object]] = field(default_factory=list)
     rooms: list[str] = field(default_factory=list)
+    people: list[str] = field(default_factory=list)
+    went: list[tuple[str, str, str]] = field(default_factory=list)
 
     async def send(self, room_id: str, event_type: str, content: Mapping[str, object], txn_id: str) -> str:
         """Keep it."""
@@ -69,6 +71,20 @@ class Room:
     async def joined_rooms(self) -> list[str]:
         """Those scripted."""
         return self.rooms
+
+    async def join(self, room_id: str, through: str = "") -> None:
+        """Come in."""
+        self._refuse("join")
+        self.went.append(("join", room_id, through))
+
+    async def leave(self, room_id: str) -> None:
+        """Go out."""
+        self._refuse("leave")
+        self.went.append(("leave", room_id, ""))
+
+    async def people_in(self, room_id: str) -> list[str]:
+        """Those scripted."""
+        return self.people
 
     def _refuse(self, kind: str) -> None:
         if kind in self.refusals:
@@ -239,3 +255,27 @@ async def test_where_there_is_none_to_find_one_is_made(messenger: RoomMessenger,
     """The attempt before may have failed before the making."""
     marked(room, "!left", NOOR, "leave")
     assert await messenger.open_private(NOOR, look_first=True) == "!made:tern.example"
+
+
+async def test_the_bot_comes_into_a_room_through_the_server_that_knows_it(messenger: RoomMessenger, room: Room) -> None:
+    """And a refusal is passed on, for the sender to try again."""
+    assert await send(messenger, style="join", key="tern.example") == f"joined:{KITCHEN_ROOM}"
+    assert room.went == [("join", KITCHEN_ROOM, "tern.example")]
+    room.refusals["join"] = Refused("403 M_FORBIDDEN", 403, "M_FORBIDDEN")
+    with pytest.raises(Refused):
+        await send(messenger, style="join")
+
+
+@pytest.mark.parametrize(
+    ("style", "people", "leaves"),
+    [("leave", [BOT, NOOR], 1), ("leave_if_empty", [BOT], 1), ("leave_if_empty", [BOT, NOOR], 0)],
+)
+async def test_the_bot_goes_out(
+    messenger: RoomMessenger, room: Room, style: str, people: list[str], leaves: int
+) -> None:
+    """At once, or only where the server knows of nobody else; being out already is being out."""
+    room.people = people
+    assert await send(messenger, style=style) == f"left:{KITCHEN_ROOM}"
+    assert len(room.went) == leaves
+    room.refusals["leave"] = Refused("403 M_FORBIDDEN", 403, "M_FORBIDDEN")
+    assert await send(messenger, style=style) == f"left:{KITCHEN_ROOM}"

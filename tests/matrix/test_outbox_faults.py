@@ -188,3 +188,22 @@ async def test_what_somebody_else_is_sending_is_left_to_them(
     clock.advance(61)
     await sender.flush()
     assert messenger.texts == ["one"]
+
+
+async def test_a_room_that_the_bot_may_not_join_yet_is_tried_again(
+    sender: Sender, say: Say, messenger: KeepingMessenger, clock: FixedClock, dead: list[tuple[str, str]]
+) -> None:
+    """After 1, 5, 30, 120 and 600 seconds, what is to be said there waiting behind it; then the admins are told."""
+    await say("", style="join")
+    await say("hello")
+    messenger.faults.extend([FORBIDDEN] * 6)
+    for tries, seconds in enumerate((1.0, 5.0, 30.0, 120.0, 600.0), start=1):
+        await sender.flush()
+        assert (messenger.tries, dead) == (tries, [])
+        clock.advance(seconds - 0.5)
+        await sender.flush()
+        assert messenger.tries == tries
+        clock.advance(0.5)
+    await sender.flush()
+    assert dead == [("", "403 M_FORBIDDEN")]
+    assert messenger.texts == ["hello"]
