@@ -88,7 +88,7 @@ async def kitchens(chat: Chat) -> set[str]:
 @pytest.mark.parametrize("order", [order for order in permutations(range(3)) if order.index(1) < order.index(2)])
 async def test_everything_moves_once_whatever_comes_first(chat: Chat, order: tuple[int, ...]) -> None:
     """Tombstone before, between or after the new room's making and the bot's joining; once more moves nothing."""
-    events = [tombstone(chat), creation(chat), comes(chat, BOT)]
+    events: list[Incoming] = [tombstone(chat), creation(chat), comes(chat, BOT)]
     said = await happens(chat, [events[place] for place in order])
     line = f"{MOVED} Open: 6, with results in this thread or anywhere in the room."
     assert sorted(said) == sorted([(NEW, "join"), (NEW, line)])
