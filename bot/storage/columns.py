@@ -6,7 +6,7 @@ from functools import cached_property
 from typing import Any
 
 from pydantic import TypeAdapter
-from sqlalchemy import Boolean, Column, ColumnElement, DateTime, Dialect, ForeignKey, Index, Integer, MetaData, Text
+from sqlalchemy import Boolean, Column, DateTime, Dialect, ForeignKey, Integer, MetaData, Text
 from sqlalchemy.types import TypeDecorator
 
 metadata = MetaData(
@@ -102,8 +102,3 @@ def kept(name: str, kind: Any) -> Column[Any]:
 def row_of(name: str, parent: str, *, nullable: bool = False) -> Column[int]:
     """A row of another table."""
     return Column(name, Integer, ForeignKey(f"{parent}.id"), nullable=nullable)
-
-
-def partial_index(name: str, *columns: Column[Any], where: ColumnElement[bool]) -> Index:
-    """An index over the rows for which this holds."""
-    return Index(name, *columns, sqlite_where=where, postgresql_where=where)
