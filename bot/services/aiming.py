@@ -9,7 +9,7 @@ from bot.domain.readiness import target_s
 from bot.domain.standard_time import standard_s, targets
 from bot.errors import UserError
 from bot.replies.coaching import aims_line
-from bot.services.meant import Meant, drill_as_told_now
+from bot.services.meant import Meant, drill_as_told_now, show_as_told
 from bot.services.said import Said
 
 Aim = Literal["opening", "house", "brisk"]
@@ -47,11 +47,7 @@ async def _reword(said: Said, meant: Meant, target: int) -> None:
     wording = replace(known.drill.wording, target_s=target)
     if wording == known.drill.wording:
         return
-    aimed = await said.work.drills.reword(known, wording, said.now)
-    last = await said.work.drills.last_live(said.kitchen.room_id)
-    for live in {*await said.work.drills.live_in(said.kitchen.room_id), *filter(None, (meant.live, last))}:
-        if live.set_up_id == meant.set_up_id:
-            await said.work.drills.save_live(replace(live, drill=aimed.drill))
+    await show_as_told(said, await said.work.drills.reword(known, wording, said.now))
 
 
 def _standard_s(said: Said, meant: Meant) -> float:

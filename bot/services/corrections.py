@@ -5,6 +5,7 @@ from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from bot.domain.drill import Drill
+from bot.domain.run import Sent
 from bot.errors import UserError
 from bot.replies.results import result_line
 from bot.services.declared import is_declared
@@ -82,6 +83,44 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
     await said.work.runs.save(mended)
     text = said.phrases("corrected", line=result_line(said.phrases, mended.result))
     await (said.tell(text) if mended.result.kind == "stopped" else said.answer(text, meant.live))
+
+
+async def correct(said: Said, run: Run, sent: Sent) -> None:
+    """The chef puts somebody's run right: the room hears it as a correction, and the cook in private from whom.
+
+    When it was, its reasons and its steps stay where the line does not say them.
+    """
+    if said.user_id in (run.user_id, run.partner, run.sent_by):
+        raise UserError("correct-own")
+    if is_declared(run):
+        raise UserError("correct-which")
+    meant = await _drill_of(said, run)
+    if not _names(sent.drill, meant.drill) or sent.mate or sent.partner:
+        raise UserError("edit-moves-run")
+    then = replace(said, event_id=run.event_id, sent_at=run.sent_at, arrived=run.arrived)
+    fresh = _in_place_of(run, await work_out_line(then, run.line, sent, meant, run.user_id, run.partner))
+    mended = await settled(said.house, said.work, _with_what_stays(run, fresh, sent))
+    await said.work.runs.save(mended)
+    line = result_line(said.phrases, mended.result)
+    if mended.result.kind != "stopped":
+        await said.answer(said.phrases("corrected", line=line), meant.live)
+    for cook in filter(None, (run.user_id, run.partner)):
+        await said.speaker.tell(
+            cook, said.phrases("corrected-by", chef=said.name, at=_local_time(said, run), line=line)
+        )
+    await tell_changes(said.house, said.work, said.speaker, [run])
+
+
+def _with_what_stays(run: Run, fresh: Run, sent: Sent) -> Run:
+    if not sent.at and not sent.yesterday:
+        fresh = replace(fresh, ran_at=run.ran_at, kitchen_day=run.kitchen_day, week=run.week)
+    same_clock = fresh.result.clock_s == run.result.clock_s
+    return replace(
+        fresh,
+        reasons=fresh.reasons or run.reasons,
+        splits_s=fresh.splits_s or (run.splits_s if same_clock else ()),
+        wipes=fresh.wipes or run.wipes,
+    )
 
 
 def _in_place_of(run: Run, fresh: Run) -> Run:

@@ -40,6 +40,14 @@ async def drill_as_told_now(said: Said, label: str = "") -> Meant:
     return replace(meant, drill=published.drill) if published else meant
 
 
+async def show_as_told(said: Said, told: PublishedDrill) -> None:
+    """Show a drill's new wording on the card of every posting of it that somebody may still mean."""
+    last = await said.work.drills.last_live(said.kitchen.room_id)
+    for live in {*await said.work.drills.live_in(said.kitchen.room_id), *filter(None, (last,))}:
+        if live.set_up_id == told.set_up_id:
+            await said.work.drills.save_live(replace(live, drill=told.drill))
+
+
 async def own_drill(said: Said, label: str) -> Meant:
     """The drill named, or else the one the person ran last."""
     last = None if label else await said.work.runs.last(said.kitchen.room_id, said.user_id)

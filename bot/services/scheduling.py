@@ -15,6 +15,10 @@ from bot.services.posting import post_drill
 from bot.services.said import Said
 
 
+WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+"""As a chef types them, in every language."""
+
+
 @dataclass(frozen=True)
 class Slot:
     """A weekday (0 is Monday) and a local wall time."""
@@ -112,6 +116,8 @@ async def _named(said: Said, label: str) -> PublishedDrill:
     published = await said.work.drills.find(said.kitchen.room_id, label)
     if published is None:
         raise UserError("no-such-drill", label=label)
+    if published.retired:
+        raise UserError("drill-retired", label=published.drill.label)
     return published
 
 
@@ -159,8 +165,7 @@ async def _typed(said: Said, schedule: Schedule) -> str:
     """How the chef would type this slot and its drill."""
     drill = await said.work.drills.get(schedule.set_up_id) if schedule.set_up_id else None
     label = f"{drill.drill.label} " if drill else ""
-    day = said.phrases(f"weekday-{schedule.weekday + 1}")[:3].lower()
-    return f"!post {label}{day} {schedule.at:%H:%M}"
+    return f"!post {label}{WEEKDAYS[schedule.weekday]} {schedule.at:%H:%M}"
 
 
 async def _described(said: Said, schedule: Schedule) -> str:

@@ -105,13 +105,13 @@ class Specs(Repository):
         """The drill published last and not retired, the seeded course apart."""
         return await self._first(specs.c.room_id == room_id, ~set_ups.c.retired, ~set_ups.c.seeded, order=_NEWEST)
 
-    async def every(self, room_id: str) -> list[PublishedDrill]:
-        """All set-ups not retired, by number and letter."""
-        return await self._published(specs.c.room_id == room_id, ~set_ups.c.retired)
+    async def every(self, room_id: str, *, retired: bool = False) -> list[PublishedDrill]:
+        """All set-ups on the kitchen's list, or those taken off it, by number and letter."""
+        return await self._published(specs.c.room_id == room_id, set_ups.c.retired.is_(retired))
 
-    async def retire(self, set_up_id: int) -> None:
-        """Take a set-up out of the list; its history stays."""
-        await self._do(update(set_ups).where(set_ups.c.id == set_up_id).values(retired=True))
+    async def retire(self, set_up_id: int, *, back: bool = False) -> None:
+        """Take a set-up off the list, or put it back; its history stays."""
+        await self._do(update(set_ups).where(set_ups.c.id == set_up_id).values(retired=not back))
 
     async def _add_spec(self, room_id: str, drill: Drill, parent: int | None) -> int:
         taken = await self._value(select(specs.c.id).where(specs.c.room_id == room_id, specs.c.number == drill.number))

@@ -3,6 +3,7 @@
 from bot.words import (
     at_the_pass,
     coaching,
+    correcting,
     drafts,
     judging,
     logistics,
@@ -27,6 +28,7 @@ def vocabulary() -> Vocabulary:
             *drafts.WORDS,
             *scheduling.WORDS,
             *roles.WORDS,
+            *correcting.WORDS,
             *judging.WORDS,
             *running.WORDS,
             *at_the_pass.WORDS,

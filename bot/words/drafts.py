@@ -1,15 +1,15 @@
-"""The chef's words about what: draft, step, plates, rows, publish."""
+"""The chef's words about what: draft, step, plates, rows, publish, rename, retire."""
 
 import re
 
 from bot.domain.drill import Drill
 from bot.errors import UserError
-from bot.services import drafting
+from bot.services import drafting, drill_list
 from bot.services.ports.drill_records import Draft
 from bot.services.said import Said
-from bot.words.drafting import read_draft, read_number
+from bot.words.drafting import LONGEST_NAME, read_draft, read_number
 from bot.words.registry import Word
-from bot.words.step_line import read_step
+from bot.words.step_line import read_step, tidy
 
 _LABEL = re.compile(r"\d{1,4}[A-Za-z]{0,2}")
 _STEP = re.compile(r"(\d{1,3})[.)]?\s+(.+)", re.DOTALL)
@@ -50,6 +50,25 @@ async def _publish(said: Said, _: str) -> None:
     await drafting.publish(said)
 
 
+async def _rename(said: Said, rest: str) -> None:
+    """``rename 6 Rope coil, wide``: all of drill 6; ``rename 6B ...``: that set-up alone."""
+    label, _, name = tidy(rest).partition(" ")
+    if not (_LABEL.fullmatch(label) and 0 < len(name) <= LONGEST_NAME):
+        raise UserError("rename-how", most=LONGEST_NAME)
+    await drill_list.rename(said, label, name)
+
+
+async def _retire(said: Said, rest: str) -> None:
+    """``retire 6``, ``retire 6B``, ``retire 6 back``."""
+    match rest.split():
+        case [label] if _LABEL.fullmatch(label):
+            await drill_list.retire(said, label.upper())
+        case [label, back] if _LABEL.fullmatch(label) and back.casefold() == "back":
+            await drill_list.bring_back(said, label.upper())
+        case _:
+            raise UserError("retire-how")
+
+
 def _drill_in(said: Said, text: str) -> Drill:
     read = read_draft(text, said.house.seconds)
     return Drill(number=0, letter="", spec=read.spec, set_up=read.set_up, wording=read.wording)
@@ -61,4 +80,6 @@ WORDS = (
     Word("plates", _plates, chef=True),
     Word("rows", _rows, chef=True),
     Word("publish", _publish, chef=True),
+    Word("rename", _rename, chef=True),
+    Word("retire", _retire, chef=True),
 )

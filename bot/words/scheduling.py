@@ -6,10 +6,9 @@ from datetime import time
 from bot.errors import UserError
 from bot.services import kitchen_settings, scheduling
 from bot.services.said import Said
-from bot.services.scheduling import Slot
+from bot.services.scheduling import WEEKDAYS, Slot
 from bot.words.registry import Word
 
-_WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 _WEEKDAY = re.compile(r"(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?", re.IGNORECASE)
 _TIME = re.compile(r"([01]?\d|2[0-3])[:.]([0-5]\d)")
 _NTH = re.compile(r"[0-9]{1,3}")
@@ -72,7 +71,7 @@ def _slot(day: str, at: str) -> Slot:
     found = _WEEKDAY.fullmatch(day)
     if not found:
         raise UserError("post-when")
-    return Slot(_WEEKDAYS.index(found[1].casefold()), read_time(at, "post-when"))
+    return Slot(WEEKDAYS.index(found[1].casefold()), read_time(at, "post-when"))
 
 
 def _whole(text: str) -> int:

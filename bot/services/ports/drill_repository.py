@@ -48,11 +48,11 @@ class Drills(Protocol):
     async def newest(self, room_id: str) -> PublishedDrill | None:
         """The drill published last and not retired, the seeded course apart."""
 
-    async def every(self, room_id: str) -> list[PublishedDrill]:
-        """All set-ups, by number and letter."""
+    async def every(self, room_id: str, *, retired: bool = False) -> list[PublishedDrill]:
+        """All set-ups on the kitchen's list, or those taken off it, by number and letter."""
 
-    async def retire(self, set_up_id: int) -> None:
-        """Take a set-up out of the list; its history stays."""
+    async def retire(self, set_up_id: int, *, back: bool = False) -> None:
+        """Take a set-up off the list, or put it back; its history stays."""
 
     async def save_draft(self, draft: Draft) -> Draft:
         """Store; a person has one draft in a kitchen."""

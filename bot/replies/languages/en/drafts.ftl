@@ -24,3 +24,17 @@ spec-corrected = Correction to drill { $label }: it was written wrong. Runs stan
 left-for-next-week = Drill { $label } is kept for next week. Drill { $old } runs on.
 drill-line = { $label } { $name }: { $plates } plates, { $touches } touches, standard { $standard }
 drills-none = No drills yet.
+
+## The list of drills
+
+renamed = Drill { $label } is called { $name } from now on. Its number, bests and boards stay.
+rename-how = Write it like `!rename 6 Rope coil`, with a name of at most { $most } characters.
+help-rename = `rename 6 Rope coil`: another name for a drill; everything else stays.
+retired = Drill { $label }, { $name }, is off the list. Its history and bests stay; `!retire { $label } back` brings it back.
+brought-back = Drill { $label }, { $name }, is on the list again.
+not-retired = No drill { $label } is off the list.
+drill-retired = Drill { $label } is off the list. `!retire { $label } back` brings it back.
+retire-scheduled = Drill { $label } is posted every week. `!post` lists the posts; call that one off first, like `!post 1 off`.
+retire-live = Drill { $label } is open now. `!close { $label }` closes its week first.
+retire-how = Write it like `!retire 6`, or `!retire 6 back`.
+help-retire = `retire 6`: take a drill off the list, its history stays; `retire 6 back` puts it back.
