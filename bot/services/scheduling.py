@@ -14,7 +14,6 @@ from bot.services.ports.records import Schedule
 from bot.services.posting import post_drill
 from bot.services.said import Said
 
-
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 """As a chef types them, in every language."""
 
