@@ -84,7 +84,7 @@ class Rehearsal:
         """Let time pass, stopping wherever something comes due; what the bot says meanwhile."""
         heard: list[Heard] = []
         while self.now < moment:
-            due = await self._planner.next_moment()
+            due = await self._next_moment()
             if due is not None and due <= moment:
                 await self._refits.look()
                 heard += await self.wake_at(due)
@@ -93,6 +93,13 @@ class Rehearsal:
                 if idle >= REFITTED_AFTER:
                     await self._refits.look()
         return heard
+
+    async def _next_moment(self) -> datetime | None:
+        """When something is next due to be planned, or may be said that was kept for later."""
+        async with self.storage.begin() as work:
+            kept = [until for _, until in await work.outbox.lanes() if until and until > self.now]
+        planned = await self._planner.next_moment()
+        return min(kept + ([planned] if planned else []), default=None)
 
     async def wake_at(self, moment: datetime) -> list[Heard]:
         """Look only now what has come due, as when the bot was off until this moment; what it says then."""
@@ -144,7 +151,8 @@ class Rehearsal:
         async with self.storage.begin() as work:
             return [
                 await self._send(work, waiting)
-                for lane, _ in await work.outbox.lanes()
+                for lane, until in await work.outbox.lanes()
+                if until is None or until <= self.now
                 for waiting in await work.outbox.head(lane, MANY)
             ]
 

@@ -17,6 +17,7 @@ from bot.services.meant import Meant, meant_by
 from bot.services.ports.events import Redaction
 from bot.services.ports.run_records import Run, RunStatus
 from bot.services.ports.world import UnitOfWork
+from bot.services.quiet import left_in_peace_until
 from bot.services.said import Said
 from bot.services.speaker import Speaker
 from bot.services.standing import tell_changes
@@ -105,9 +106,9 @@ async def correct(said: Said, run: Run, sent: Sent) -> None:
     if mended.result.kind != "stopped":
         await said.answer(said.phrases("corrected", line=line), meant.live)
     for cook in filter(None, (run.user_id, run.partner)):
-        await said.speaker.tell(
-            cook, said.phrases("corrected-by", chef=said.name, at=_local_time(said, run), line=line)
-        )
+        when = await left_in_peace_until(said.house, said.work, run.room_id, cook)
+        text = said.phrases("corrected-by", chef=said.name, at=_local_time(said, run), line=line)
+        await said.speaker.tell(cook, text, not_before=when)
     await tell_changes(said.house, said.work, said.speaker, [run])
 
 

@@ -16,6 +16,7 @@ from bot.services.ports.messages import Cause
 from bot.services.ports.records import Kitchen, Member
 from bot.services.ports.run_records import Question, Run
 from bot.services.ports.world import UnitOfWork
+from bot.services.quiet import left_in_peace_until
 from bot.services.said import Said
 from bot.services.speaker import Speaker
 from bot.services.verdicts import JUDGES, Words, is_judge, judge
@@ -138,4 +139,5 @@ async def _nudge(house: House, work: UnitOfWork, kitchen: Kitchen, member: Membe
     many = sum(run.sent_at <= morning for run in waiting)
     if many and now >= morning:
         once = Speaker(work, Cause(event_id=f"judge:{kitchen.room_id}:{member.user_id}:{today}"))
-        await once.tell(member.user_id, house.phrases("judge-waiting", runs=many), {"runs": many})
+        then = await left_in_peace_until(house, work, kitchen.room_id, member.user_id)
+        await once.tell(member.user_id, house.phrases("judge-waiting", runs=many), {"runs": many}, not_before=then)

@@ -12,6 +12,7 @@ from bot.services.meant import drill_meant
 from bot.services.ports.drill_records import PublishedDrill
 from bot.services.ports.records import Schedule
 from bot.services.posting import post_drill
+from bot.services.quiet import resting_at
 from bot.services.said import Said
 
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
@@ -50,13 +51,22 @@ async def set_schedule(said: Said, slot: Slot, label: str = "") -> None:
                 since=said.now,
             )
         )
-    await said.answer(said.phrases("scheduled", post=await _described(said, schedule)))
+    await _tell_set(said, schedule)
+
+
+async def _tell_set(said: Said, schedule: Schedule) -> None:
+    """Say what is posted when, and how many have their break then: a drill does not belong in it."""
+    lines = [said.phrases("scheduled", post=await _described(said, schedule))]
+    resting = await resting_at(said, schedule.at)
+    if resting:
+        lines.append(said.phrases("resting-then", people=resting))
+    await said.answer("\n".join(lines))
 
 
 async def move(said: Said, nth: int, slot: Slot) -> None:
     """Move the nth schedule of the list to another slot."""
     schedule = await said.work.schedules.save(_moved(said, await _nth(said, nth), slot))
-    await said.answer(said.phrases("scheduled", post=await _described(said, schedule)))
+    await _tell_set(said, schedule)
 
 
 async def cancel(said: Said, nth: int | None) -> None:

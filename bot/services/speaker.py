@@ -1,6 +1,8 @@
 """The only way to say something: every message becomes an outbox row of the same transaction, counted by part."""
 
 from collections.abc import Mapping
+from dataclasses import replace
+from datetime import datetime
 from types import MappingProxyType
 
 from bot.replies.markup import to_html
@@ -55,10 +57,12 @@ class Speaker:
             )
         )
 
-    async def tell(self, user_id: str, text: str, figures: Figures = NONE) -> EventRef:
-        """Say it in the private room of two with this person."""
+    async def tell(
+        self, user_id: str, text: str, figures: Figures = NONE, *, not_before: datetime | None = None
+    ) -> EventRef:
+        """Say it in the private room of two with this person; not before then, if they did not ask."""
         note = Outgoing(to=user_id, style="text", text=text, html=to_html(text), figures=dict(figures))
-        return await self.say(note)
+        return await self.say(replace(note, not_before=not_before))
 
     async def noted(self, room_id: str, event_id: str) -> EventRef:
         """Put the memo pad on a message."""

@@ -17,6 +17,7 @@ from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import Cause
 from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
+from bot.services.quiet import left_in_peace_until
 from bot.services.speaker import Speaker
 from bot.services.week import week_of_posting
 
@@ -119,7 +120,7 @@ async def _tell_best(
     live = await work.drills.last_live(published.room_id)
     await speaker.notice(published.room_id, text, thread=live.root if live else None)
     if key == "new-best":
-        await _tell_luck(house, work, owner, by_s)
+        await _tell_luck(house, work, published.room_id, owner, by_s)
 
 
 async def whose(house: House, work: UnitOfWork, cook: str, run: Run | None) -> str:
@@ -143,11 +144,12 @@ def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:
     return "first-mark" if now.is_first else "best-again"
 
 
-async def _tell_luck(house: House, work: UnitOfWork, owner: Owner, by_s: int) -> None:
+async def _tell_luck(house: House, work: UnitOfWork, room_id: str, owner: Owner, by_s: int) -> None:
     """In private, at most once a day, how much a new best may owe to luck, where there are runs enough to say."""
     counted = [run for run in await work.runs.on_set_up(*owner) if run.result.kind == "counted" and not run.over_limit]
     nets_s = [run.result.net_s for run in counted if run.result.net_s is not None]
     usual = usual_difference_s(nets_s)
     if usual:
         once_a_day = Speaker(work, Cause(event_id=f"luck:{owner[0]}:{house.clock().date()}"))
-        await once_a_day.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual))
+        then = await left_in_peace_until(house, work, room_id, owner[0])
+        await once_a_day.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual), not_before=then)

@@ -2,7 +2,7 @@
 
 A row waits, is leased to whoever tries it, and ends as sent or dead; one that another message absorbed is merged until
 that one is sent. Its words go when it no longer needs them. ``lease_until`` is the moment before which nobody tries it:
-the end of a lease, or of the rest after a failed attempt.
+the end of a lease, of the rest after a failed attempt, or of the time in which its person is left in peace.
 """
 
 import hashlib
@@ -78,6 +78,7 @@ class SqlOutbox(Repository):
             txn_id=transaction_id(note, cause, part),
             state="waiting",
             attempts=0,
+            lease_until=note.not_before,
             cause_event_id=cause.event_id,
             revision=None if cause.event_id is None else cause.revision,
         )
@@ -144,7 +145,9 @@ class SqlOutbox(Repository):
 
 
 def lane_of(note: Outgoing) -> str:
-    """A room, a person, or a room's reactions, which need not wait for its messages."""
+    """A room, a person, a room's reactions, which need not wait for its messages, or what is kept for later."""
+    if note.not_before is not None:
+        return f"{note.to}#later"
     return f"{note.to}#ack" if note.style == "reaction" else note.to
 
 

@@ -120,6 +120,8 @@ members = Table(
     text("role"),
     flag("on_boards"),
     kept("ready", tuple[int, ...]),
+    Column("rest_from", Time),
+    Column("rest_to", Time),
 )
 Index(None, members.c.user_id)
 

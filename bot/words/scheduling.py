@@ -1,16 +1,18 @@
-"""The chef's words about when: post, skip, hold, close, zone, dayturn, replies."""
+"""The words about when: the chef's post, skip, hold, close, zone, dayturn, quiet, replies, and everybody's rest."""
 
 import re
 from datetime import time
 
+from bot.domain.durations import fold_digits
 from bot.errors import UserError
-from bot.services import kitchen_settings, scheduling
+from bot.services import kitchen_settings, quiet, scheduling
 from bot.services.said import Said
 from bot.services.scheduling import WEEKDAYS, Slot
 from bot.words.registry import Word
 
 _WEEKDAY = re.compile(r"(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?", re.IGNORECASE)
 _TIME = re.compile(r"([01]?\d|2[0-3])[:.]([0-5]\d)")
+_HOURS = re.compile(r"(\S+?)\s*(?:-|\N{EN DASH}|to)\s*(\S+)", re.IGNORECASE)
 _NTH = re.compile(r"[0-9]{1,3}")
 
 
@@ -51,6 +53,35 @@ async def _dayturn(said: Said, rest: str) -> None:
     await kitchen_settings.set_day_turn(said, read_time(rest, "which-time"))
 
 
+async def _quiet(said: Said, rest: str) -> None:
+    """``quiet 22:00-09:00``, ``quiet off``; alone it says which."""
+    if rest:
+        await quiet.set_quiet(said, _hours(rest, "quiet-how"))
+    else:
+        await quiet.tell_quiet(said)
+
+
+async def _rest(said: Said, rest: str) -> None:
+    """``rest 15:00-17:00``, ``rest off``; alone it says which."""
+    if rest:
+        await quiet.set_rest(said, _hours(rest, "rest-how"))
+    else:
+        await quiet.tell_rest(said)
+
+
+def _hours(text: str, problem: str) -> tuple[time, time] | None:
+    """Hours like ``15:00-17:00``; None for ``off``; a UserError of this key otherwise."""
+    if text.casefold() == "off":
+        return None
+    found = _HOURS.fullmatch(fold_digits(text).strip())
+    if not found:
+        raise UserError(problem)
+    start, end = (read_time(at, problem) for at in found.groups())
+    if start == end:
+        raise UserError(problem)
+    return start, end
+
+
 async def _replies(said: Said, rest: str) -> None:
     match rest.casefold():
         case "full" | "short" as length:
@@ -88,5 +119,7 @@ WORDS = (
     Word("close", _close, chef=True),
     Word("zone", _zone, chef=True),
     Word("dayturn", _dayturn, chef=True),
+    Word("quiet", _quiet, chef=True),
     Word("replies", _replies, chef=True),
+    Word("rest", _rest, private=True),
 )

@@ -38,6 +38,7 @@ def _rooms() -> None:
             _maybe_moment("counted_since"),
             *_texts("role", "ready"),
             *_flags("on_boards"),
+            *(sa.Column(name, sa.Time) for name in ("rest_from", "rest_to")),
         ),
     )
     op.create_index("ix_member_user_id", "member", ["user_id"])

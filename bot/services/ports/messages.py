@@ -1,6 +1,7 @@
 """What goes to a room, in the bot's own terms: services write it, the outbox keeps it, the messenger sends it."""
 
 from dataclasses import dataclass, field
+from datetime import datetime
 from typing import Literal, NewType
 
 EventRef = NewType("EventRef", str)
@@ -24,7 +25,8 @@ class Outgoing:
     root that the message hangs under, ``reply_to`` the message it answers, ``target`` what a reaction or pin is put
     on and ``replaces`` what a pin takes the place of. ``key`` is a reaction's emoji, or the server through which a room
     is joined. ``about`` is the name of whom an answer is for: it is shown only
-    when several answers are sent as one message. Nobody is alerted unless named in ``mentions``.
+    when several answers are sent as one message. Nobody is alerted unless named in ``mentions``. What nobody waits
+    for may be kept until ``not_before``; it holds nothing else up.
     """
 
     to: str
@@ -38,6 +40,7 @@ class Outgoing:
     key: str = ""
     about: str = ""
     mentions: tuple[str, ...] = ()
+    not_before: datetime | None = None
     figures: dict[str, Figure] = field(default_factory=dict)
 
 

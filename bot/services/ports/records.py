@@ -43,7 +43,7 @@ class Member:
     """A person in a kitchen's room; ``consent`` is what they said to being counted in, None until they say.
 
     Public boards show only those who are ``on_boards``; ``ready`` are the set-ups that they said they are ready to
-    have made harder.
+    have made harder. From ``rest_from`` to ``rest_to``, the break of a split shift, they are told nothing unasked.
     """
 
     room_id: str
@@ -55,6 +55,8 @@ class Member:
     role: Role = "cook"
     on_boards: bool = True
     ready: tuple[int, ...] = ()
+    rest_from: time | None = None
+    rest_to: time | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

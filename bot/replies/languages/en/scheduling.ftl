@@ -47,6 +47,22 @@ which-time = Write a time, like `!dayturn 05:00`.
 replies-full = I answer each run with one line.
 replies-short = I answer each run with the memo pad alone.
 which-replies = Write `!replies full` or `!replies short`.
+quiet-hours = Quiet hours: { $hours }. Posts and reminders wait until they end; answers do not.
+quiet-off = No quiet hours: posts and reminders come at any time.
+quiet-how = Write it like `!quiet 22:00-09:00`, or `!quiet off`.
+help-quiet = `quiet 22:00-09:00`: hours in which posts and reminders wait; `quiet off` for none.
+
+## The break of a split shift
+
+rest-set = Your rest: { $hours }. I tell you nothing then that you did not ask for. Legal breaks and daily rest come first, and no drill belongs in them.
+rest-off = No rest of yours is kept any more.
+rest-none = You have told me no rest. `rest 15:00-17:00` sets it.
+rest-how = Write it like `rest 15:00-17:00`, or `rest off`.
+resting-then = { $people ->
+    [1] One person has
+   *[other] { $people } people have
+ } their rest at that time; no drill belongs in it.
+help-rest = `rest 15:00-17:00`: the break of my split shift, in which I am told nothing unasked; `rest off` ends it.
 
 ## Weekdays
 
