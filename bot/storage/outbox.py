@@ -147,8 +147,13 @@ class SqlOutbox(Repository):
 def lane_of(note: Outgoing) -> str:
     """A room, a person, a room's reactions, which need not wait for its messages, or what is kept for later."""
     if note.not_before is not None:
-        return f"{note.to}#later"
+        return lane_for_later(note.to)
     return f"{note.to}#ack" if note.style == "reaction" else note.to
+
+
+def lane_for_later(to: str) -> str:
+    """The lane of what is kept for somebody until they may be told it."""
+    return f"{to}#later"
 
 
 def event_type_of(note: Outgoing) -> str:

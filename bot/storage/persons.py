@@ -24,6 +24,7 @@ from sqlalchemy import (
 
 from bot.services.ports.repositories import Holdings
 from bot.storage.about import about, is_record, named, without
+from bot.storage.outbox import lane_for_later
 from bot.storage.repository import Repository
 from bot.storage.tables import (
     OPEN,
@@ -108,7 +109,7 @@ class SqlPersons(Repository):
 
     async def _erase_sent(self, user_id: str) -> None:
         """What is on its way to them goes unsent, and of what was sent nothing tells to whom."""
-        to_them = outbox.c.lane == user_id
+        to_them = outbox.c.lane.in_((user_id, lane_for_later(user_id)))
         await self._do(update(outbox).where(to_them, outbox.c.state.in_(OPEN)).values(state="dead"))
         await self._do(update(outbox).where(to_them).values(lane="forgotten", content=None))
         caused = outbox.c.cause_event_id.contains(user_id, autoescape=True)

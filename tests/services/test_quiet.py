@@ -46,6 +46,18 @@ async def test_a_rest_that_ends_in_quiet_hours_ends_with_them(live: Chat) -> Non
     assert len(live.told("noor")) == 1
 
 
+async def test_what_was_kept_for_later_is_forgotten_too(live: Chat) -> None:
+    """Nothing is said after the rest to somebody who has asked to be forgotten in it."""
+    await live.say("noor", "!rest 15:00-17:00")
+    run = await live.run("noor", "3:02 8/8", at=at(live, 14, 50))
+    await live.say("ime", "!correct 3:20 7/8", reply=run, at=at(live, 15, 10))
+    await live.whisper("noor", "forget me")
+    await live.whisper("noor", "yes, forget me")
+    assert await live.wait(at(live, 18)) == []
+    async with live.stage.storage.begin() as work:
+        assert await work.outbox.lanes() == []
+
+
 async def test_the_chef_hears_how_many_rest_at_a_post(live: Chat) -> None:
     """A number, no name; a rest over midnight counts too."""
     await live.say("noor", "!rest 15:00-17:00")
