@@ -18,7 +18,7 @@ def posted_card(say: Phrases, drill: Drill, seconds: Seconds, *, light: bool = F
     aims = targets(standard)
     example = f"{clock_text(aims.opening_s)} {plates}/{plates}"
     lines = [
-        _head(say, drill),
+        head_line(say, drill),
         *_body(say, drill, seconds),
         say(
             "card-targets",
@@ -26,7 +26,7 @@ def posted_card(say: Phrases, drill: Drill, seconds: Seconds, *, light: bool = F
             house=clock_text(aims.house_s),
             brisk=clock_text(aims.brisk_s),
         ),
-        *_target_line(say, drill),
+        *target_line(say, drill),
         *([_light_line(say, plates)] if light else []),
         say("card-send", example=example),
         *safety_lines(say, drill, seconds),
@@ -50,9 +50,9 @@ def draft_card(say: Phrases, drill: Drill, seconds: Seconds, *, known: Drill | N
     return "\n".join([*lines, say("draft-publish")])
 
 
-def step_lines(say: Phrases, spec: Spec, seconds: Seconds) -> list[str]:
-    """The steps, numbered, one a line; a tool is named where it is not the technique's own."""
-    return [_step_line(say, nth, step, seconds) for nth, step in enumerate(spec.steps, 1)]
+def step_lines(say: Phrases, spec: Spec, seconds: Seconds, *, every_tool: bool = False) -> list[str]:
+    """The steps, numbered, one a line; a tool is named where it is not the technique's own, or always."""
+    return [_step_line(say, nth, step, seconds, named=every_tool) for nth, step in enumerate(spec.steps, 1)]
 
 
 def safety_lines(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
@@ -69,7 +69,8 @@ def safety_lines(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     ]
 
 
-def _head(say: Phrases, drill: Drill) -> str:
+def head_line(say: Phrases, drill: Drill) -> str:
+    """What the drill is called, its plates and its rows."""
     return say(
         "card-head",
         name=drill.wording.name,
@@ -101,7 +102,7 @@ def _body(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
     return [*lines, _redo_line(say, drill, seconds)]
 
 
-def _target_line(say: Phrases, drill: Drill) -> list[str]:
+def target_line(say: Phrases, drill: Drill) -> list[str]:
     """The time to meet, where the chef set one."""
     target_s = drill.wording.target_s
     return [] if target_s is None else [say("card-target", target=clock_text(target_s))]
@@ -128,8 +129,8 @@ def _redo_line(say: Phrases, drill: Drill, seconds: Seconds) -> str:
     return say("card-redo", redo=clock_text(redo), gate=time_gate(drill.set_up.plates))
 
 
-def _step_line(say: Phrases, nth: int, step: Step, seconds: Seconds) -> str:
-    usual = step.tool == seconds.techniques[step.technique].tool
+def _step_line(say: Phrases, nth: int, step: Step, seconds: Seconds, *, named: bool) -> str:
+    usual = not named and step.tool == seconds.techniques[step.technique].tool
     return say(
         "card-step",
         nth=nth,

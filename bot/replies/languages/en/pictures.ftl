@@ -1,0 +1,28 @@
+## Pictures (short, they stand in little room; the message beside them says all of it)
+
+picture-guest = guest
+picture-standard = standard
+picture-touches = { $touches ->
+    [1] touch a plate
+   *[other] touches a plate
+ }, { $run } in the run
+picture-redo = one redo
+picture-gate = of { $plates } good for a time
+picture-free = Outlined only: the chef shows the place.
+
+## Cautions in a few words (the message beside the picture says them whole)
+
+short-mandoline = Mandoline: guard and glove.
+short-heat = Hot things: dry cloth, “hot behind”.
+short-floor = Keep the floor dry.
+short-cold = Kept cold.
+short-puree = Puree cold, binned the same day.
+short-cooked-starch = Chilled fast, binned the same day.
+short-bottle = Nothing back into a bottle.
+short-pieces-counted = Count pieces out and in.
+short-strain = Three runs a day.
+short-chemicals = No cleaning chemicals near.
+short-breakage = Breakage: stop, account for every piece.
+short-hands = Wash hands before and after the phone.
+short-allergens = Read every label; contact counts.
+short-never-served = Never served, tasted or returned.

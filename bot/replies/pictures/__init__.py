@@ -1,0 +1,1 @@
+"""The pictures of what the texts say, drawn as SVG: plate card, table plan, trend, the week's close and paper."""
