@@ -4,8 +4,9 @@ from dataclasses import dataclass, replace
 
 from bot.domain.drill import MOST_ROWS, SetUp, table_cm
 
+COMFORTABLE_REACH_CM = 45
 LONGEST_REACH_CM = 60
-"""How far a cook reaches now and then; again and again it is about 45, one row (common practice, no source)."""
+"""How far a cook reaches again and again, which is one row, and now and then (common practice, no source)."""
 
 TRIED_ROWS = MOST_ROWS + 1
 """One more than can be reached, so that it is said why it is refused."""

@@ -26,3 +26,8 @@ short-breakage = Breakage: stop, account for every piece.
 short-hands = Wash hands before and after the phone.
 short-allergens = Read every label; contact counts.
 short-never-served = Never served, tasted or returned.
+
+## The table plan
+
+picture-walk = Walk in the order of the numbers, there and back.
+picture-reach = Reach from the near side: { $often } cm again and again, { $seldom } cm now and then (dashed).
