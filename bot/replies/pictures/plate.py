@@ -28,17 +28,21 @@ class Plate:
         self._cm = 2 * radius / (plate_cm(spec) or USUAL_PLATE_CM)
 
     def draw(self) -> None:
-        """The china, the hours, the pieces in the order of the steps, and over them their numbers."""
-        self._sheet.circle(self._middle, self._radius, fill=CHINA, stroke=SOFT, broad=1.4)
-        self._sheet.circle(self._middle, self._radius * WELL, stroke=FAINT)
+        """The plate with the hours on its rim, and over the pieces the numbers of their steps."""
+        self.bare()
         for hour in range(1, HOURS + 1):
             x, y = self._at(hour_spot(hour, HOURS_OUT))
             guests = hour == HOURS / 2
             self._sheet.words((x, y + 4), str(hour), 11.5, bold=guests, ink=INK if guests else SOFT)
-        for laid in self._laid:
-            self._draw_step(laid)
         for nth, at in badges(self._laid, self._radius):
             self._badge(nth, (self._middle[0] + at[0], self._middle[1] - at[1]))
+
+    def bare(self) -> None:
+        """The china, and the pieces in the order of the steps."""
+        self._sheet.circle(self._middle, self._radius, fill=CHINA, stroke=SOFT, broad=1.4)
+        self._sheet.circle(self._middle, self._radius * WELL, stroke=FAINT)
+        for laid in self._laid:
+            self._draw_step(laid)
 
     def _draw_step(self, laid: Laid) -> None:
         points = [self._at(spot) for spot in laid.spots]

@@ -31,3 +31,14 @@ short-never-served = Never served, tasted or returned.
 
 picture-walk = Walk in the order of the numbers, there and back.
 picture-reach = Reach from the near side: { $often } cm again and again, { $seldom } cm now and then (dashed).
+
+## The trend
+
+picture-redo-share = Redo, % of the plates
+picture-line = Line: the steady middle. Band: how far your runs usually lie from it. Bar at the end: the next run.
+picture-ring = Ring: a best.
+
+## The week's close
+
+picture-own = Against their own expected time
+picture-expected = The line is each cook’s own expected time; the bar is how much faster.
