@@ -152,8 +152,9 @@ def _redo(sheet: Sheet, say: Phrases, trend: Trend, plot: _Plot) -> None:
         sheet.rectangle((plot.x(nth) - wide / 2, floor - high), (wide, high), fill=REDO_TINT, stroke=INK, broad=0.8)
         sheet.words((plot.x(nth), floor - high - 3), f"{100 * share:.0f}", SMALL_PX - 1, ink=INK if share else SOFT)
     sheet.line([(plot.x(-0.5), floor), (plot.x(len(days) - 0.5), floor)], stroke=SOFT)
-    ends = (("start", -0.5, days[0]), ("end", len(days) - 0.5, days[-1]))
-    for side, nth, run in ends if len(days) > 1 else ends[:1]:
-        anchor = {"start": "end", "end": "start"}[side] if sheet.right_to_left else side
-        sheet.words((plot.x(nth), floor + SMALL_PX + 3), day_text(say, run.day), SMALL_PX - 1, ink=SOFT, anchor=anchor)
+    begin, end = ("end", "start") if sheet.right_to_left else ("start", "end")
+    ends = ((begin, -0.5, days[0]), (end, len(days) - 0.5, days[-1]))
+    for anchor, place, run in ends if len(days) > 1 else ends[:1]:
+        at = plot.x(place), floor + SMALL_PX + 3
+        sheet.words(at, day_text(say, run.day), SMALL_PX - 1, ink=SOFT, anchor=anchor)
     sheet.below = floor + SMALL_PX + 8

@@ -58,25 +58,28 @@ def _head(sheet: Sheet, say: Phrases, drill: Drill, week: str) -> None:
 def _rows(sheet: Sheet, say: Phrases, rows: Sequence[Row], names: Mapping[str, str]) -> None:
     """Each place with a bar from the cook's own expected time, as long as they were faster."""
     full = max(LEAST_FULL_PERCENT, *(percent_faster(row.figure) for row in rows))
-    begin, end = ("end", "start") if sheet.right_to_left else ("start", "end")
     for row, told in zip(rows, told_rows(say, OWN, rows), strict=True):
         sheet.gap(22)
-        name = names.get(row.figure.user_id, say("a-cook"))
-        sheet.words(
-            (sheet.across(sheet.margin), sheet.below), f"{row.place}  {name}", WORDS_PX, bold=True, anchor=begin
-        )
-        room = sheet.room - width_px(told, WORDS_PX) - 12
-        sheet.words((sheet.across(sheet.width - sheet.margin), sheet.below), told, WORDS_PX, anchor=end)
-        long = (sheet.room - 2) * percent_faster(row.figure) / full
-        left = min(sheet.across(sheet.margin), sheet.across(sheet.margin + long))
-        sheet.rectangle((left, sheet.below + 6), (long, BAR_PX), fill=BAND, stroke=MARK, corner=2)
-        x = sheet.across(sheet.margin)
-        sheet.line([(x, sheet.below + 3), (x, sheet.below + 9 + BAR_PX)], broad=2.4)
+        _row(sheet, f"{row.place} {names.get(row.figure.user_id, say('a-cook'))}", told)
+        _bar(sheet, percent_faster(row.figure) / full)
         sheet.gap(BAR_PX + 8)
-    sheet.words(
-        (sheet.across(sheet.margin), sheet.below + 12), say("picture-expected"), SMALL_PX, ink=SOFT, anchor=begin
-    )
-    sheet.gap(18)
+    sheet.paragraph(say("picture-expected"), SMALL_PX, ink=SOFT)
+
+
+def _row(sheet: Sheet, name: str, told: str) -> None:
+    """Place and name where a line begins, cut where there is no room, and at its other end what is told of them."""
+    begin, end = ("end", "start") if sheet.right_to_left else ("start", "end")
+    room = sheet.room - width_px(told, WORDS_PX) - 12
+    shown = broken(name, WORDS_PX, room, bold=True)[0]
+    sheet.words((sheet.across(sheet.margin), sheet.below), shown, WORDS_PX, bold=True, anchor=begin)
+    sheet.words((sheet.across(sheet.width - sheet.margin), sheet.below), told, WORDS_PX, anchor=end)
+
+
+def _bar(sheet: Sheet, share: float) -> None:
+    begin, long = sheet.across(sheet.margin), sheet.room * share
+    left = min(begin, sheet.across(sheet.margin + long))
+    sheet.rectangle((left, sheet.below + 6), (long, BAR_PX), fill=BAND, stroke=MARK, corner=2)
+    sheet.line([(begin, sheet.below + 3), (begin, sheet.below + 9 + BAR_PX)], broad=2.4)
 
 
 def _house(sheet: Sheet, say: Phrases, together: Together, line: str) -> None:
