@@ -3,6 +3,8 @@ PYTHON ?= $(shell command -v python3.11 || command -v python3)
 VENV := .venv
 BIN := $(VENV)/bin
 READY := $(VENV)/.ready
+# Files of tests side by side, one process a core, each with servers of its own.
+BESIDE := -n auto --dist loadfile
 
 .PHONY: demo install test check soak bench lock clean
 demo: $(READY)
@@ -15,14 +17,14 @@ install:
 	$(BIN)/python -m pip install --quiet --disable-pip-version-check --no-deps .
 
 test: $(READY)
-	$(BIN)/python -m pytest -m "not soak"
+	$(BIN)/python -m pytest $(BESIDE) -m "not soak"
 
 check: $(READY)
 	$(BIN)/ruff format --check .
 	$(BIN)/ruff check .
 	$(BIN)/mypy
 	$(BIN)/lint-imports
-	$(BIN)/python -m pytest -q -m "not soak and not live"
+	$(BIN)/python -m pytest $(BESIDE) -q -m "not soak and not live"
 
 soak: $(READY)
 	$(BIN)/python -m pytest -m soak -s
