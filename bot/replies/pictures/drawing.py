@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from bot.replies.phrases import Phrases, is_right_to_left
-from bot.replies.pictures.lettering import broken, set_in_fonts
+from bot.replies.pictures.lettering import broken, set_line
 
 PHONE_PX = 390
 """As wide as a narrow phone; rendered at twice that."""
@@ -38,6 +38,7 @@ class Sheet:
     width: int = PHONE_PX
     margin: float = MARGIN_PX
     below: float = MARGIN_PX
+    ground: str = PAPER
     _parts: list[str] = field(default_factory=list)
 
     @property
@@ -85,7 +86,7 @@ class Sheet:
         weight = ' font-weight="bold"' if bold else ""
         self._parts.append(
             f'<text x="{at[0]:.1f}" y="{at[1]:.1f}" font-size="{size}"{weight} fill="{ink}" text-anchor="{anchor}">'
-            f"{set_in_fonts(words, right_to_left=self.right_to_left)}</text>"
+            f"{set_line(words, right_to_left=self.right_to_left)}</text>"
         )
 
     def paragraph(
@@ -106,7 +107,7 @@ class Sheet:
         high = round(height or self.below + self.margin)
         svg = (
             f'<svg xmlns="http://www.w3.org/2000/svg" width="{self.width}" height="{high}" font-family="Noto Sans"'
-            f' stroke-linejoin="round" stroke-linecap="round"><rect width="100%" height="100%" fill="{PAPER}"/>'
+            f' stroke-linejoin="round" stroke-linecap="round"><rect width="100%" height="100%" fill="{self.ground}"/>'
             f"{''.join(self._parts)}</svg>"
         )
         return Drawing(svg, self.width, high)

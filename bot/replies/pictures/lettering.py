@@ -1,15 +1,14 @@
-"""Lettering: how wide words come out, where a line breaks, and which of the shipped fonts each script is set in."""
+"""Lettering: how wide words come out, where a line breaks, and how the renderer is told of scripts and directions."""
 
 import re
 import unicodedata
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from html import escape
 
-_SCRIPTS = re.compile(
-    r"(?P<Arabic>[\u0600-\u06ff]+(?: +[\u0600-\u06ff]+)*)"
-    r"|(?P<Bengali>[\u0964-\u09ff\u200c\u200d]+(?: +[\u0980-\u09ff]+)*)"
+_BENGALI = re.compile(
+    "[\u0964-\u09ff\u200c\u200d]+(?:[^\u0964-\u09ffA-Za-z\u00c0-\u024f\u0600-\u06ff]+[\u0964-\u09ff\u200c\u200d]+)*"
 )
-"""Runs of letters that Noto Sans has not; what stands between two words of one script is set with them."""
+"""Runs of Bengali with what stands between its words."""
 
 _WIDTHS_EM = {
     **dict.fromkeys(" !'()*,-./:;I[]`fijlt|", 0.35),
@@ -20,8 +19,8 @@ _WIDTHS_EM = {
 _USUAL_EM = 0.63
 _ARABIC_EM, _BENGALI_EM, _SIGN_EM = 0.6, 0.68, 0.42
 _REGULAR_OF_BOLD = 0.94
-_OPEN, _CLOSE = "\u2067", "\u2069"
-_UNSEEN = "Cf"
+_RIGHT_TO_LEFT, _LEFT_TO_RIGHT, _CLOSE = "\u2067", "\u2066", "\u2069"
+_ISOLATES = (_LEFT_TO_RIGHT, _RIGHT_TO_LEFT, "\u2068")
 
 
 def width_px(words: str, size: float, *, bold: bool = False) -> float:
@@ -39,33 +38,37 @@ def broken(words: str, size: float, room: float, *, bold: bool = False) -> list[
             lines.append(word)
         else:
             lines[-1] = tried
-    return lines
+    return list(_balanced(lines))
 
 
-def set_in_fonts(words: str, *, right_to_left: bool) -> str:
-    """The inside of a ``text`` element: each script in its font, the whole line in its own direction.
+def set_line(words: str, *, right_to_left: bool) -> str:
+    """The inside of a ``text`` element, in its own direction and each script by its own rules.
 
-    The renderer takes another font for letters that the first one lacks only where none of them join, and every line
-    to begin on the left.
+    The renderer begins every line on the left, and joins the letters of a run by the rules of its first one: Bengali
+    behind Latin letters would fall apart were it not isolated.
     """
-    line = f"{_OPEN}{words}{_CLOSE}" if right_to_left else words
-    return "".join(_spans(line))
+    line = _BENGALI.sub(lambda run: f"{_LEFT_TO_RIGHT}{run[0]}{_CLOSE}", words)
+    return escape(f"{_RIGHT_TO_LEFT}{line}{_CLOSE}" if right_to_left else line)
 
 
-def _spans(line: str) -> Iterator[str]:
-    done = 0
-    for found in _SCRIPTS.finditer(line):
-        yield escape(line[done : found.start()])
-        yield f'<tspan font-family="Noto Sans {found.lastgroup}">{escape(found[0])}</tspan>'
-        done = found.end()
-    yield escape(line[done:])
+def _balanced(lines: Iterable[str]) -> Iterator[str]:
+    """The lines, each isolate that reaches over the end of one closed there and opened again on the next."""
+    open_ = ""
+    for line in lines:
+        begun = f"{open_}{line}"
+        for letter in line:
+            if letter in _ISOLATES:
+                open_ += letter
+            elif letter == _CLOSE:
+                open_ = open_[:-1]
+        yield begun + _CLOSE * len(open_)
 
 
 def _letter_em(letter: str) -> float:
     if letter < "\u0250":
         return _WIDTHS_EM.get(letter, _USUAL_EM)
     category = unicodedata.category(letter)
-    if category in {"Mn", _UNSEEN}:
+    if category in {"Mn", "Cf"}:
         return 0.0
     if category == "Mc":
         return _SIGN_EM

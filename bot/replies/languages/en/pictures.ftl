@@ -42,3 +42,12 @@ picture-ring = Ring: a best.
 
 picture-own = Against their own expected time
 picture-expected = The line is each cook’s own expected time; the bar is how much faster.
+
+## On paper
+
+paper-date = Date
+paper-name = Name
+paper-clock = Clock
+paper-good = Good plates
+paper-reason = Redo reason
+paper-watched = Watched by
