@@ -6,8 +6,7 @@ The kill is SIGKILL, sent by the process to itself at the step (``killable.py``)
 import re
 import signal
 from collections.abc import AsyncIterator, Iterator
-from dataclasses import dataclass, field, replace
-from datetime import UTC, datetime, time, timedelta
+from dataclasses import dataclass, field
 from itertools import count
 from pathlib import Path
 
@@ -17,10 +16,9 @@ import pytest_asyncio
 
 from bot.domain.pace import clock_text
 from bot.homeserver import Homeserver
-from bot.services.ports.records import Schedule
-from bot.storage.storage import SqlStorage
 from tests.live.bot_process import BotProcess
 from tests.live.people import PASSWORD, Person, sign_in
+from tests.live.schedules import schedule_due_now
 
 pytestmark = [pytest.mark.live, pytest.mark.asyncio(loop_scope="session")]
 
@@ -125,7 +123,7 @@ async def test_a_submission_survives_a_kill(kitchen: Kitchen, step: str) -> None
 async def test_a_post_survives_a_kill(kitchen: Kitchen, step: str) -> None:
     """A weekly post is due when the bot starts, it dies at the step and starts again: the drill is posted once."""
     bot, number = kitchen.bot, next(kitchen.drills)
-    schedule_id, name = await _schedule_due_now(kitchen, number)
+    schedule_id, name = await schedule_due_now(bot.url, kitchen.room_id, number)
     process = await bot.start(die_at=step)
     assert await process.wait() == -signal.SIGKILL
     async with bot.running():
@@ -136,27 +134,3 @@ async def test_a_post_survives_a_kill(kitchen: Kitchen, step: str) -> None:
     assert bot.ask("SELECT state, count(*) FROM occurrence WHERE schedule_id = ?", schedule_id) == [("posted", 1)]
     pinned = (await kitchen.noor.state(kitchen.room_id, "m.room.pinned_events"))["pinned"]
     assert len(pinned) == 1
-
-
-async def _schedule_due_now(kitchen: Kitchen, number: int) -> tuple[int, str]:
-    """A weekly post of this drill that came due a minute ago; its id and the drill's name."""
-    now = datetime.now(UTC)
-    due = now - timedelta(minutes=1)
-    storage = SqlStorage(kitchen.bot.url, lambda: now)
-    async with storage.begin() as work:
-        room = await work.kitchens.get(kitchen.room_id)
-        drill = await work.drills.find(kitchen.room_id, str(number))
-        assert room is not None
-        assert drill is not None
-        await work.kitchens.save(replace(room, quiet_from=time(0), quiet_to=time(0)))
-        schedule = Schedule(
-            room_id=kitchen.room_id,
-            weekday=due.weekday(),
-            at=due.time().replace(second=0, microsecond=0),
-            zone="UTC",
-            set_up_id=drill.set_up_id,
-            since=now - timedelta(days=1),
-        )
-        schedule_id = (await work.schedules.save(schedule)).id
-    await storage.close()
-    return schedule_id, drill.drill.wording.name
