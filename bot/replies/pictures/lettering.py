@@ -16,9 +16,9 @@ _WIDTHS_EM = {
     **dict.fromkeys("&ADGHNOQUw", 0.8),
     **dict.fromkeys("%@MWm", 1.0),
 }
-_USUAL_EM = 0.63
+_USUAL_EM = 0.65
 _ARABIC_EM, _BENGALI_EM, _SIGN_EM = 0.6, 0.68, 0.42
-_REGULAR_OF_BOLD = 0.94
+_REGULAR_OF_BOLD = 0.95
 _RIGHT_TO_LEFT, _LEFT_TO_RIGHT, _CLOSE = "\u2067", "\u2066", "\u2069"
 _ISOLATES = (_LEFT_TO_RIGHT, _RIGHT_TO_LEFT, "\u2068")
 

@@ -1,0 +1,1 @@
+"""The pictures, checked for what they show and for how they look."""

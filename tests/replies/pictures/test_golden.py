@@ -1,0 +1,24 @@
+"""Each picture looks as it did when it was looked at."""
+
+import pytest
+
+from bot.replies.pictures.drawing import Drawing
+
+from tests.replies.pictures.golden import GOLDEN, apart, drawn, kept, picture_of
+
+MOST_APART = 0.08
+"""Grey levels a pixel on average: that few colours are kept makes under half of it."""
+
+
+@pytest.mark.parametrize(("scene", "language"), GOLDEN)
+def test_it_looks_as_it_was_looked_at(scene: str, language: str) -> None:
+    """Rendered now, it lies no further from the kept picture than few colours bring it."""
+    assert apart(picture_of(drawn(scene, language)), kept(scene, language)) < MOST_APART
+
+
+def test_another_picture_would_be_noticed() -> None:
+    """One other digit in a card's figures is noticed, and so is a picture of another size."""
+    card = drawn("plate-card", "en")
+    other = Drawing(card.svg.replace(">2:44<", ">2:45<"), card.width, card.height)
+    assert apart(picture_of(other), kept("plate-card", "en")) > MOST_APART
+    assert apart(picture_of(drawn("trend", "en")), kept("plate-card", "en")) == 255.0
