@@ -46,12 +46,17 @@ def best_of(runs: Sequence[Judged]) -> Best | None:
     A first mark needs no witness and may be set while settling in; a best after it needs a counted, witnessed run.
     Taking a run away or its witness back and asking again gives the best that then stands.
     """
-    best: Best | None = None
+    return next(reversed(bests_of(runs)), None)
+
+
+def bests_of(runs: Sequence[Judged]) -> list[Best]:
+    """Every best that stood after one of these runs, in order, the first mark first."""
+    bests: list[Best] = []
     for nth, run in enumerate(runs):
         net_s = _net_of_good(run)
-        if net_s is not None and (best is None or (_may_be_best(run) and net_s < best.net_s)):
-            best = Best(net_s, nth, is_first_mark=best is None)
-    return best
+        if net_s is not None and (not bests or (_may_be_best(run) and net_s < bests[-1].net_s)):
+            bests.append(Best(net_s, nth, is_first_mark=not bests))
+    return bests
 
 
 def own_noise(nets_s: Sequence[float]) -> float | None:

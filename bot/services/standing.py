@@ -6,9 +6,9 @@ nothing else.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 
-from bot.domain.bests import Judged, best_of, usual_difference_s
+from bot.domain.bests import Judged, best_of, bests_of, usual_difference_s
 from bot.domain.pace import clock_text
 from bot.replies.dates import week_text
 from bot.services.boards import boards_for, boards_of, closing_lines, freeze, is_light, names_of
@@ -47,9 +47,19 @@ def judged(run: Run) -> Judged:
 
 def mark_of(runs: Sequence[Run]) -> Mark | None:
     """The best that stands after a cook's runs on a set-up; none over the day's limit, nor timed by the chat."""
-    looked_at = [run for run in runs if not (run.over_limit or run.chat_timed)]
+    looked_at = _good_for_bests(runs)
     best = best_of([judged(run) for run in looked_at])
     return Mark(looked_at[best.nth], best.net_s, best.is_first_mark) if best else None
+
+
+def days_of_bests(runs: Sequence[Run]) -> set[tuple[date, int]]:
+    """Every best that has stood among a cook's runs on a set-up, by its kitchen day and its whole seconds."""
+    looked_at = _good_for_bests(runs)
+    return {(looked_at[best.nth].kitchen_day, best.net_s) for best in bests_of([judged(run) for run in looked_at])}
+
+
+def _good_for_bests(runs: Sequence[Run]) -> list[Run]:
+    return [run for run in runs if not (run.over_limit or run.chat_timed)]
 
 
 async def tell_changes(house: House, work: UnitOfWork, speaker: Speaker, earlier: Sequence[Run]) -> None:

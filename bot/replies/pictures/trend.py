@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 from math import ceil, exp
 
-from bot.domain.bests import own_noise
+from bot.domain.bests import own_noise, whole_s
 from bot.domain.first_runs import FirstRun
 from bot.domain.pace import clock_text
 from bot.domain.trend import Trend
@@ -21,8 +21,12 @@ _STEPS_S = (1, 2, 5, 10, 15, 20, 30, 60, 120, 300, 600, 1200, 3600)
 _MOST_STEPS = 5
 
 
-def trend_picture(say: Phrases, lines: Sequence[str], trend: Trend, bests: Collection[date]) -> Drawing:
-    """The first runs with what the text says of them; ``bests`` are the days whose first run was a best when run.
+Mark = tuple[date, int]
+"""A best by its kitchen day and its whole seconds."""
+
+
+def trend_picture(say: Phrases, lines: Sequence[str], trend: Trend, bests: Collection[Mark]) -> Drawing:
+    """The first runs with what the text says of them; ``bests`` are those that have stood, of which some are such runs.
 
     A line that cannot yet be told from luck is dashed; where the runs are too few there is none.
     """
@@ -34,7 +38,7 @@ def trend_picture(say: Phrases, lines: Sequence[str], trend: Trend, bests: Colle
     plot.steady()
     plot.ahead()
     for nth, run in enumerate(trend.last.days):
-        plot.run(nth, run, best=run.day in bests)
+        plot.run(nth, run, best=_mark(run) in bests)
     sheet.gap(PLOT_PX + 14)
     _redo(sheet, say, trend, plot)
     sheet.gap(2)
@@ -44,6 +48,10 @@ def trend_picture(say: Phrases, lines: Sequence[str], trend: Trend, bests: Colle
     keys = [*([say("picture-line")] if trend.progress else []), *([say("picture-ring")] if bests else [])]
     sheet.paragraph(" ".join(keys), SMALL_PX, ink=SOFT)
     return sheet.finished()
+
+
+def _mark(run: FirstRun) -> Mark | None:
+    return None if run.net_s is None else (run.day, whole_s(run.net_s))
 
 
 @dataclass(frozen=True)

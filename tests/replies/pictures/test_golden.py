@@ -3,7 +3,6 @@
 import pytest
 
 from bot.replies.pictures.drawing import Drawing
-
 from tests.replies.pictures.golden import GOLDEN, apart, drawn, kept, picture_of
 
 MOST_APART = 0.08
