@@ -1,9 +1,12 @@
 """Each picture looks as it did when it was looked at."""
 
+import re
+
 import pytest
 
 from bot.replies.pictures.drawing import Drawing
-from tests.replies.pictures.golden import GOLDEN, apart, drawn, kept, picture_of
+from tests.replies.pictures.golden import FOLDER, GOLDEN, apart, drawn, kept, path_of, picture_of
+from tests.replies.pictures.scenes import SCENES
 
 MOST_APART = 0.08
 """Grey levels a pixel on average: that few colours are kept makes under half of it."""
@@ -21,3 +24,10 @@ def test_another_picture_would_be_noticed() -> None:
     other = Drawing(card.svg.replace(">2:44<", ">2:45<"), card.width, card.height)
     assert apart(picture_of(other), kept("plate-card", "en")) > MOST_APART
     assert apart(picture_of(drawn("trend", "en")), kept("plate-card", "en")) == 255.0
+
+
+def test_the_guide_shows_every_picture() -> None:
+    """The page for contributors shows each golden picture in English, and the folder holds no other."""
+    shown = re.findall(r"\(golden/([^)]+)\)", (FOLDER.parent / "README.md").read_text("utf-8"))
+    assert sorted(shown) == sorted(path_of(scene, "en").name for scene in SCENES)
+    assert {path.name for path in FOLDER.iterdir()} == {path_of(*golden).name for golden in GOLDEN}
