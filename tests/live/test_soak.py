@@ -9,10 +9,9 @@ import random
 import re
 import signal
 import time
-from collections.abc import AsyncIterator, Awaitable, Callable, Iterator
+from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager, suppress
 from dataclasses import dataclass, field
-from itertools import count
 from pathlib import Path
 
 import aiohttp
@@ -35,7 +34,7 @@ LIVE = 6
 """The drill that is live all along."""
 EVERY_RESTART = 10
 """After so many kills the homeserver is ended too, every other time at once as by a power cut."""
-EVERY_POST = 9
+EVERY_POST = 20
 """After so many kills a weekly post comes due in each kitchen."""
 
 
@@ -53,7 +52,8 @@ class Kitchen:
     """By clock, the event that said it."""
     posts: dict[int, str] = field(default_factory=dict)
     """By schedule, how its post begins."""
-    drills: Iterator[int] = field(default_factory=lambda: (number for number in count(1) if number != LIVE))
+    drills: list[int] = field(default_factory=lambda: [number for number in range(1, 12) if number != LIVE])
+    """Those of the course not yet posted."""
 
     async def send_runs(self, server_is_up: asyncio.Lock) -> None:
         """One run after another, for ever, but not to a server that is down."""
@@ -64,11 +64,10 @@ class Kitchen:
             await asyncio.sleep(self.rest_s)
 
     async def schedule(self, bot: BotProcess) -> None:
-        """A drill not yet posted comes due, while the course has one left."""
-        number = next(self.drills)
-        if number <= 12:
-            schedule_id, name = await schedule_due_now(bot.url, self.room_id, number)
-            self.posts[schedule_id] = f"{name} (drill {number})"
+        """A drill not yet posted comes due."""
+        number = self.drills.pop(0)
+        schedule_id, name = await schedule_due_now(bot.url, self.room_id, number)
+        self.posts[schedule_id] = f"{name} (drill {number})"
 
 
 @dataclass(frozen=True)
