@@ -47,8 +47,13 @@ def set_line(words: str, *, right_to_left: bool) -> str:
     The renderer begins every line on the left, and joins the letters of a run by the rules of its first one: Bengali
     behind Latin letters would fall apart were it not isolated.
     """
-    line = _BENGALI.sub(lambda run: f"{_LEFT_TO_RIGHT}{run[0]}{_CLOSE}", words)
+    line = _BENGALI.sub(lambda run: left_to_right(run[0]), words)
     return escape(f"{_RIGHT_TO_LEFT}{line}{_CLOSE}" if right_to_left else line)
+
+
+def left_to_right(words: str) -> str:
+    """The words in their own order in a line of any direction: a measure, a name."""
+    return f"{_LEFT_TO_RIGHT}{words}{_CLOSE}"
 
 
 def _balanced(lines: Iterable[str]) -> Iterator[str]:

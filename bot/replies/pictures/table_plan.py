@@ -6,6 +6,7 @@ from bot.domain.drill import Drill, plate_cm
 from bot.domain.table import COMFORTABLE_REACH_CM, LONGEST_REACH_CM, Pattern, Table, walked
 from bot.replies.phrases import Phrases
 from bot.replies.pictures.drawing import CHINA, INK, MARK, SOFT, Drawing, Point, Sheet, new_sheet
+from bot.replies.pictures.lettering import left_to_right
 from bot.replies.pictures.plate import USUAL_PLATE_CM
 from bot.replies.table import cm_text
 
@@ -65,10 +66,10 @@ class _Plan:
         y, x = self._upper - 7, self._left + long + 8
         self._span((self._left, y), (self._left + long, y))
         self._span((x, self._upper), (x, self._upper + deep))
-        self._sheet.words((self._left + long / 2, y - 4), f"{cm_text(self._top.length_cm)} cm", SMALL_PX, ink=SOFT)
-        self._sheet.words(
-            (x + 4, self._upper + deep / 2 + 4), cm_text(self._top.depth_cm), SMALL_PX, ink=SOFT, anchor="start"
-        )
+        length = left_to_right(f"{cm_text(self._top.length_cm)} cm")
+        depth = cm_text(self._top.depth_cm)
+        self._sheet.words((self._left + long / 2, y - 4), length, SMALL_PX, ink=SOFT)
+        self._sheet.words((x + 4, self._upper + deep), depth, SMALL_PX, ink=SOFT, anchor="start")
 
     def _span(self, start: Point, end: Point) -> None:
         tick = (3, 0) if start[0] == end[0] else (0, 3)
