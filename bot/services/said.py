@@ -7,6 +7,7 @@ from bot.replies.markup import plain_name
 from bot.replies.phrases import Phrases
 from bot.services.authority import is_chef
 from bot.services.house import House
+from bot.services.ports.attachments import Attachment
 from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import EventRef
 from bot.services.ports.records import Kitchen, Member
@@ -59,19 +60,31 @@ class Said:
         """Whether the person directs this kitchen, which its own room decides and never a private one."""
         return await is_chef(self.house, self.work, self.kitchen.room_id, self.user_id)
 
-    async def answer(self, text: str, live: LiveDrill | None = None, figures: Figures = NONE) -> None:
+    async def answer(
+        self,
+        text: str,
+        live: LiveDrill | None = None,
+        figures: Figures = NONE,
+        attachment: Attachment | None = None,
+    ) -> None:
         """Answer where it was said; in the room, in the thread of ``live`` or the thread it was said in."""
         if self.private:
-            await self.tell(text, figures)
+            await self.tell(text, figures, attachment)
             return
         thread = live.root if live else (EventRef(self.thread) if self.thread else None)
         await self.speaker.notice(
-            self.room_id, text, thread=thread, reply_to=EventRef(self.event_id), about=self.name, figures=figures
+            self.room_id,
+            text,
+            thread=thread,
+            reply_to=EventRef(self.event_id),
+            about=self.name,
+            figures=figures,
+            attachment=attachment,
         )
 
-    async def tell(self, text: str, figures: Figures = NONE) -> None:
+    async def tell(self, text: str, figures: Figures = NONE, attachment: Attachment | None = None) -> None:
         """Answer in the private room of two."""
-        await self.speaker.tell(self.user_id, text, figures)
+        await self.speaker.tell(self.user_id, text, figures, attachment=attachment)
 
     async def ask(
         self,

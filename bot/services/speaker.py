@@ -6,6 +6,7 @@ from datetime import datetime
 from types import MappingProxyType
 
 from bot.replies.markup import to_html
+from bot.services.ports.attachments import Attachment
 from bot.services.ports.messages import Cause, EventRef, Figure, Outgoing
 from bot.services.ports.world import UnitOfWork
 
@@ -29,9 +30,9 @@ class Speaker:
         self._part += 1
         return ref
 
-    async def post(self, room_id: str, text: str) -> EventRef:
+    async def post(self, room_id: str, text: str, attachment: Attachment | None = None) -> EventRef:
         """Say it in the room's main timeline so that people are alerted."""
-        return await self.say(Outgoing(to=room_id, style="text", text=text, html=to_html(text)))
+        return await self.say(Outgoing(to=room_id, style="text", text=text, html=to_html(text), attachment=attachment))
 
     async def notice(
         self,
@@ -42,6 +43,7 @@ class Speaker:
         reply_to: EventRef | None = None,
         about: str = "",
         figures: Figures = NONE,
+        attachment: Attachment | None = None,
     ) -> EventRef:
         """Say it quietly in the room, in a thread where one is given."""
         return await self.say(
@@ -54,15 +56,22 @@ class Speaker:
                 reply_to=reply_to,
                 about=about,
                 figures=dict(figures),
+                attachment=attachment,
             )
         )
 
     async def tell(
-        self, user_id: str, text: str, figures: Figures = NONE, *, not_before: datetime | None = None
+        self,
+        user_id: str,
+        text: str,
+        figures: Figures = NONE,
+        *,
+        not_before: datetime | None = None,
+        attachment: Attachment | None = None,
     ) -> EventRef:
         """Say it in the private room of two with this person; not before then, if they did not ask."""
         note = Outgoing(to=user_id, style="text", text=text, html=to_html(text), figures=dict(figures))
-        return await self.say(replace(note, not_before=not_before))
+        return await self.say(replace(note, not_before=not_before, attachment=attachment))
 
     async def noted(self, room_id: str, event_id: str) -> EventRef:
         """Put the memo pad on a message."""

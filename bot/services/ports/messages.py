@@ -4,6 +4,8 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Literal, NewType
 
+from bot.services.ports.attachments import Attachment
+
 EventRef = NewType("EventRef", str)
 """An event: its id (``$...``), or ``outbox:<row id>`` for a message of ours that has no event id yet."""
 
@@ -26,7 +28,8 @@ class Outgoing:
     on and ``replaces`` what a pin takes the place of. ``key`` is a reaction's emoji, or the server through which a room
     is joined. ``about`` is the name of whom an answer is for: it is shown only
     when several answers are sent as one message. Nobody is alerted unless named in ``mentions``. What nobody waits
-    for may be kept until ``not_before``; it holds nothing else up.
+    for may be kept until ``not_before``; it holds nothing else up. An ``attachment`` is sent with the text, which says
+    the same as it; ``uploaded`` is what the message says of it once the homeserver has it.
     """
 
     to: str
@@ -41,6 +44,8 @@ class Outgoing:
     about: str = ""
     mentions: tuple[str, ...] = ()
     not_before: datetime | None = None
+    attachment: Attachment | None = None
+    uploaded: dict[str, object] | None = None
     figures: dict[str, Figure] = field(default_factory=dict)
 
 
