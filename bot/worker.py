@@ -63,7 +63,9 @@ class Worker:
             await process.wait()
 
     async def _ask(self, question: str) -> str:
-        process = self._process = self._process or await self._start()
+        process = self._process
+        if process is None or process.returncode is not None:
+            process = self._process = await self._start()
         assert process.stdin and process.stdout  # noqa: PT018, S101 - both are pipes, as asked for
         process.stdin.write(f"{question}\n".encode())
         await process.stdin.drain()
