@@ -3,8 +3,12 @@
 from dataclasses import replace
 
 from bot.domain.kitchen_day import quiet_until
-from bot.services.boards import boards_for, closing_lines, freeze
+from bot.domain.places import Board
+from bot.replies.pictures.week_close import OWN, week_close
+from bot.services.boards import boards_for, closing_lines, freeze, names_on_boards
 from bot.services.house import House
+from bot.services.pictures import picture
+from bot.services.ports.attachments import Attachment
 from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import Cause
 from bot.services.ports.world import UnitOfWork
@@ -29,8 +33,17 @@ async def announce_closing(house: House, work: UnitOfWork, live: LiveDrill) -> b
         return False
     ran = bool(await work.runs.on_board(live.id))
     if ran:
-        head = house.phrases("closed", drill=live.drill.wording.name)
-        lines = await closing_lines(work, house.phrases, live, await boards_for(work, live))
-        await Speaker(work, Cause(event_id=f"close:{live.id}")).post(live.room_id, "\n".join([head, *lines]))
+        text, drawn = await _closing(house, work, live)
+        await Speaker(work, Cause(event_id=f"close:{live.id}")).post(live.room_id, text, drawn)
     await work.drills.save_live(replace(live, announced=True))
     return ran
+
+
+async def _closing(house: House, work: UnitOfWork, live: LiveDrill) -> tuple[str, Attachment]:
+    """What a closed board came to, in words and drawn."""
+    say, boards = house.phrases, await boards_for(work, live)
+    lines = await closing_lines(work, say, live, boards)
+    own, names = boards.placed.get(OWN, Board(())), await names_on_boards(work, live.room_id)
+    drawing = week_close(say, live.drill, live.week, own, names, boards.together, lines)
+    head = say("closed", drill=live.drill.wording.name)
+    return "\n".join([head, *lines]), picture(f"week-{live.drill.label}", drawing)

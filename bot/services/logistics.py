@@ -7,8 +7,10 @@ from bot.domain.working_order import best_order, orders_of
 from bot.errors import UserError
 from bot.replies.mise import figures_of_mise, mise_lines
 from bot.replies.order import figures_of_orders, order_lines
+from bot.replies.pictures.table_plan import table_plan
 from bot.replies.table import figures_of_patterns, own_table_lines, table_lines
 from bot.services.meant import drill_meant
+from bot.services.pictures import picture
 from bot.services.said import Said
 
 
@@ -26,7 +28,11 @@ async def tell_table(said: Said, table: Table, label: str) -> None:
     patterns = patterns_on(drill.set_up, wide, table)
     fewer = None if any(p.fits for p in patterns) else most_that_fit(drill.set_up, wide, table)
     lines = table_lines(said.phrases, drill, table, patterns, fewer)
-    await said.answer("\n".join(lines), figures=figures_of_patterns((*patterns, *([fewer] if fewer else []))))
+    figures = figures_of_patterns((*patterns, *([fewer] if fewer else [])))
+    fitting = [pattern for pattern in (*patterns, fewer) if pattern and pattern.fits]
+    plan = table_plan(said.phrases, lines[0], drill, fitting, table) if fitting else None
+    drawn = picture(f"table-{drill.label}", plan) if plan else None
+    await said.answer("\n".join(lines), figures=figures, attachment=drawn)
 
 
 async def tell_own_table(said: Said, label: str) -> None:
@@ -34,7 +40,8 @@ async def tell_own_table(said: Said, label: str) -> None:
     drill = (await drill_meant(said, label)).drill
     pattern = pattern_of(drill.set_up, _plate_cm(drill))
     lines = own_table_lines(said.phrases, drill, pattern)
-    await said.answer("\n".join(lines), figures=figures_of_patterns([pattern]))
+    plan = picture(f"table-{drill.label}", table_plan(said.phrases, lines[0], drill, [pattern]))
+    await said.answer("\n".join(lines), figures=figures_of_patterns([pattern]), attachment=plan)
 
 
 async def tell_orders(said: Said, label: str) -> None:

@@ -4,9 +4,11 @@ from datetime import date, datetime
 
 from bot.domain.kitchen_day import week_closes
 from bot.replies.card import posted_card
+from bot.replies.pictures.plate_card import plate_card
 from bot.services.expectations import keep_fitted
 from bot.services.house import House
 from bot.services.light_weeks import is_light_week
+from bot.services.pictures import picture
 from bot.services.ports.drill_records import LiveDrill, PublishedDrill
 from bot.services.ports.records import Kitchen
 from bot.services.ports.world import UnitOfWork
@@ -28,7 +30,8 @@ async def post_drill(
         return None
     former = await work.drills.last_live(kitchen.room_id)
     text = posted_card(house.phrases, published.drill, house.seconds, light=is_light_week(kitchen, week))
-    root = await speaker.post(kitchen.room_id, f"{house.phrases('late')} {text}" if late else text)
+    card = picture(f"drill-{published.drill.label}", plate_card(house.phrases, published.drill, house.seconds))
+    root = await speaker.post(kitchen.room_id, f"{house.phrases('late')} {text}" if late else text, card)
     await speaker.pin(kitchen.room_id, root, former.root if former else None)
     live = await work.drills.save_live(
         LiveDrill(

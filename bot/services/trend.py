@@ -9,12 +9,15 @@ from bot.domain.splits import SplitRun, slowest_step
 from bot.domain.standard_time import standard_s
 from bot.domain.trend import Trend, trend_of
 from bot.errors import UserError
+from bot.replies.pictures.trend import trend_picture
 from bot.replies.trend import figures_of_trend, level_question, trend_lines
 from bot.services.advice import advise
 from bot.services.meant import Meant, own_drill
+from bot.services.pictures import picture
 from bot.services.ports.drill_records import PublishedDrill
 from bot.services.ports.run_records import Past, Run
 from bot.services.said import Said
+from bot.services.standing import days_of_bests
 
 ENOUGH_TO_BE_LEVEL = 100
 """Runs that hold the first ones of the last dozen days, however many were made on each."""
@@ -32,7 +35,9 @@ async def tell_trend(said: Said, label: str) -> None:
         raise UserError("no-trend")
     name = meant.drill.wording.name
     lines = trend_lines(said.phrases, name, trend, _standards_s(said, meant, set_ups), _slowest(said, meant, runs))
-    await said.tell("\n".join(lines), figures_of_trend(trend))
+    bests = days_of_bests(await said.work.runs.on_set_up(said.user_id, meant.set_up_id))
+    drawn = picture(f"trend-{meant.drill.label}", trend_picture(said.phrases, lines, trend, bests))
+    await said.tell("\n".join(lines), figures_of_trend(trend), drawn)
     if trend.level:
         await _ask_what_to_change(said, meant, trend)
 

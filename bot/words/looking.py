@@ -1,4 +1,4 @@
-"""Words that show something to everyone: the card, the course and the boards; and being on boards or off."""
+"""Words that show something to everyone: the card, a page to print, the course, the boards; being on boards or off."""
 
 from bot.errors import UserError
 from bot.services import boards, quarter, show_boards, showing, sites
@@ -8,6 +8,10 @@ from bot.words.registry import Word
 
 async def _spec(said: Said, label: str) -> None:
     await showing.show_card(said, label)
+
+
+async def _paper(said: Said, label: str) -> None:
+    await showing.print_card(said, label)
 
 
 async def _drills(said: Said, _: str) -> None:
@@ -34,4 +38,10 @@ async def _boards(said: Said, rest: str) -> None:
             raise UserError("boards-on-or-off")
 
 
-WORDS = (Word("spec", _spec), Word("drills", _drills), Word("board", _board), Word("boards", _boards, private=True))
+WORDS = (
+    Word("spec", _spec),
+    Word("paper", _paper),
+    Word("drills", _drills),
+    Word("board", _board),
+    Word("boards", _boards, private=True),
+)

@@ -45,6 +45,8 @@ picture-expected = The line is each cook’s own expected time; the bar is how m
 
 ## On paper
 
+help-paper = `paper` or `paper 6`: the drill on an A4 page to print, with a table for runs.
+paper-here = { $drill } on paper, with a table for the runs. Send the runs later, like `yesterday 3:02 8/8`.
 paper-date = Date
 paper-name = Name
 paper-clock = Clock
