@@ -19,12 +19,15 @@ from bot.matrix.outbox import Sender
 from bot.matrix.pace import Pace
 from bot.matrix.secrecy import InTheClear, Secrecy
 from bot.matrix.sync import SyncLoop
+from bot.matrix.uploads import Uploads
 from bot.matrix.world import World
+from bot.rendering import RenderingProcess
 from bot.replies.phrases import english
 from bot.services.faults import Faults
 from bot.services.house import Group, House
 from bot.services.inbox import InboxWorker
 from bot.services.planner import Planner
+from bot.services.ports.attachments import Renderer
 from bot.services.ports.fitting import Fitter
 from bot.services.ports.messages import SendRefused, TryLater
 from bot.services.ports.records import Session
@@ -132,8 +135,9 @@ async def open_bot(
             async with (
                 _secrecy(settings, secrets, client, device_id, clock) as secrecy,
                 aclosing(FittingProcess()) as fitting,
+                aclosing(RenderingProcess()) as rendering,
             ):
-                yield _join(settings, storage, client, secrecy, fitting, clock)
+                yield _join(settings, storage, client, secrecy, fitting, rendering, clock)
         finally:
             await client.close()
     finally:
@@ -190,7 +194,13 @@ async def _sign_in(client: Client, homeserver: str) -> str:
 
 
 def _join(
-    settings: Settings, storage: SqlStorage, client: Client, secrecy: Secrecy, fitter: Fitter, clock: Clock
+    settings: Settings,
+    storage: SqlStorage,
+    client: Client,
+    secrecy: Secrecy,
+    fitter: Fitter,
+    renderer: Renderer,
+    clock: Clock,
 ) -> Bot:
     house = build_house(
         clock=clock,
@@ -203,7 +213,8 @@ def _join(
     world = World(clock, asyncio.sleep, SystemRandom().random)
     faults = Faults(house, storage)
     pace = Pace(world, rate_per_s=settings.matrix.messages_per_second, burst=settings.matrix.burst)
-    sender = Sender(storage, RoomMessenger(client, faults.report, secrecy), world, pace, on_dead=faults.tell_dead)
+    messenger = RoomMessenger(client, faults.report, secrecy, Uploads(client, secrecy, renderer))
+    sender = Sender(storage, messenger, world, pace, on_dead=faults.tell_dead)
     faults.wake_sender = sender.wake
     inbox = InboxWorker(storage, house, Interpreter(house, vocabulary()), wake_sender=sender.wake)
     sync = SyncLoop(

@@ -172,6 +172,10 @@ class Client:
         path = "v1/rooms/{}/relations/{}/m.annotation/m.reaction"
         return _understood(Page, await self._call("GET", path, room_id, event_id))
 
+    async def upload(self, content: bytes, media: str, name: str = "") -> str:
+        """Keep these bytes on the homeserver; the address by which messages name them (``mxc://...``)."""
+        return _stated(await self._transport.upload(content, media, name), "content_uri")
+
     async def close(self) -> None:
         """Let the connections go."""
         await self._transport.close()

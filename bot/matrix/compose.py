@@ -12,7 +12,10 @@ _CUT = "\n\N{HORIZONTAL ELLIPSIS}"
 
 
 def compose_message(note: Outgoing, txn_id: str) -> dict[str, object]:
-    """The content of a message. Nobody is alerted but those mentioned, whatever the words say."""
+    """The content of a message. Nobody is alerted but those mentioned, whatever the words say.
+
+    The words of a file are its caption, and what stands for it where it cannot be shown.
+    """
     text = _cut(note.text)
     content: dict[str, object] = {
         "msgtype": "m.notice" if note.style == "notice" else "m.text",
@@ -23,7 +26,7 @@ def compose_message(note: Outgoing, txn_id: str) -> dict[str, object]:
     if note.html and text == note.text and len(note.html.encode()) <= MOST_BYTES:
         content |= {"format": "org.matrix.custom.html", "formatted_body": note.html}
     relation = _relation(note)
-    return content | ({"m.relates_to": relation} if relation else {})
+    return content | (note.uploaded or {}) | ({"m.relates_to": relation} if relation else {})
 
 
 def compose_reaction(note: Outgoing, txn_id: str) -> dict[str, object]:

@@ -42,7 +42,9 @@ def _together(head: Sequence[Waiting]) -> list[Waiting]:
 
 
 def _may_merge(row: Waiting) -> bool:
-    return row.note.style == "notice" and row.note.target is None and row.first_try_at_s is None
+    note = row.note
+    alone = note.style != "notice" or note.target or note.attachment or note.uploaded or row.first_try_at_s is not None
+    return not alone
 
 
 def _fits(text: str) -> bool:

@@ -10,8 +10,10 @@ from bot.matrix.compose import TXN, compose_message, compose_reaction
 from bot.matrix.faults import Refused, Report
 from bot.matrix.private_rooms import Rooms, find_room, open_room
 from bot.matrix.secrecy import InTheClear, Secrecy
+from bot.matrix.uploads import Uploads
 from bot.matrix.wire import Page, RawEvent, Reacted, parsed
-from bot.services.ports.messages import Outgoing, Waiting
+from bot.services.ports.attachments import RenderFailed
+from bot.services.ports.messages import Outgoing, SendRefused, Waiting
 
 _PINS = "m.room.pinned_events"
 _BAD_REQUEST = 400
@@ -40,10 +42,17 @@ class Homeserver(Rooms, Doors, Protocol):
 class RoomMessenger:
     """Sends to Matrix rooms; ``report`` hears once of each room where the bot may not pin or thread."""
 
-    def __init__(self, homeserver: Homeserver, report: Report, secrecy: Secrecy | None = None) -> None:
+    def __init__(
+        self,
+        homeserver: Homeserver,
+        report: Report,
+        secrecy: Secrecy | None = None,
+        uploads: Uploads | None = None,
+    ) -> None:
         self._homeserver = homeserver
         self._report = report
         self._secrecy = secrecy or InTheClear()
+        self._uploads = uploads
         self._reported: set[str] = set()
 
     async def send(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
@@ -62,6 +71,16 @@ class RoomMessenger:
         # The server allows no thread there; what is to be said matters more than where it hangs.
         await self._report_once(f"The bot may not answer in threads in {room_id}; it answers in the main timeline.")
         return await self._say(waiting, room_id, replace(note, thread=None))
+
+    async def upload(self, room_id: str, note: Outgoing) -> dict[str, object] | None:
+        """What the message says of its attachment, now uploaded; None where there is none to be had."""
+        if note.attachment is None or self._uploads is None:
+            return None
+        try:
+            return await self._uploads.put(room_id, note.attachment, note.text)
+        except (SendRefused, RenderFailed) as problem:
+            await self._report_once(f"Messages go out without their files, whose words say the same: {problem}")
+        return None
 
     async def _say(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
         plain = compose_message(note, waiting.txn_id)

@@ -15,6 +15,7 @@ from bot.matrix.comings import RETRIES_S
 from bot.matrix.merging import MOST_LINES, merge
 from bot.matrix.pace import Pace
 from bot.matrix.references import resolved
+from bot.matrix.uploads import with_file
 from bot.matrix.world import World
 from bot.services.ports.messages import Outgoing, SendRefused, TryLater, Waiting
 from bot.services.ports.world import Messenger, Storage, UnitOfWork
@@ -144,7 +145,11 @@ class Sender:
             raise SendRefused("what it was to be put on was never sent")
         room_id = await self._room(note.to)
         sent = await self._messenger.find_sent(waiting, room_id) if self._is_old(waiting) else None
-        return sent or await self._messenger.send(waiting, room_id, note)
+        if sent:
+            return sent
+        if note.attachment:
+            note = await with_file(self._storage, self._messenger, waiting, room_id, note)
+        return await self._messenger.send(waiting, room_id, note)
 
     def _is_old(self, waiting: Waiting) -> bool:
         """Whether it was first tried so long ago that the server may have forgotten the transaction id."""

@@ -1,10 +1,19 @@
 """What the sync loop and the messenger ask of encryption, and the bot without any."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from typing import Protocol
 
 from bot.matrix.wire import News
 from bot.services.ports.events import Sealed
+
+
+@dataclass(frozen=True)
+class Locked:
+    """Bytes that only ``opener``, which goes into the encrypted message, makes readable."""
+
+    content: bytes
+    opener: Mapping[str, object]
 
 
 class Secrecy(Protocol):
@@ -29,6 +38,9 @@ class Secrecy(Protocol):
         self, room_id: str, event_type: str, content: Mapping[str, object]
     ) -> tuple[str, Mapping[str, object]]:
         """Type and content as they are to be sent to this room."""
+
+    async def lock_up(self, room_id: str, content: bytes) -> Locked | None:
+        """A file's bytes as they are uploaded for this room; None where they go as they are."""
 
     async def suits(self, user_id: str) -> bool:
         """Whether a room of two with this person is to be encrypted."""
@@ -59,6 +71,10 @@ class InTheClear:
     ) -> tuple[str, Mapping[str, object]]:
         """As they are."""
         return event_type, content
+
+    async def lock_up(self, room_id: str, content: bytes) -> Locked | None:
+        """Never."""
+        return None
 
     async def suits(self, user_id: str) -> bool:
         """Never."""

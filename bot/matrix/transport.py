@@ -50,8 +50,21 @@ class Transport:
         if query:
             address += f"?{urlencode(query)}"
         data = None if body is None else json.dumps(body)
+        return await self._ask(method, address, data, "application/json", wait_s)
+
+    async def upload(self, content: bytes, media: str, name: str = "") -> dict[str, object]:
+        """The server's answer to a file of this media type and name; errors as above."""
+        address = "/_matrix/media/v3/upload" + (f"?{urlencode({'filename': name})}" if name else "")
+        return await self._ask("POST", address, content, media, self._patience_s)
+
+    async def _ask(
+        self, method: str, address: str, data: str | bytes | None, media: str, wait_s: float
+    ) -> dict[str, object]:
+        """One request, its body of this media type."""
         try:
-            answer = await self._nio.send(method, address, data, self._headers(), timeout=self._patience_s + wait_s)
+            answer = await self._nio.send(
+                method, address, data, self._headers(media), timeout=self._patience_s + wait_s
+            )
             async with answer:
                 told = _object(await answer.read())
         except (aiohttp.ClientError, OSError) as problem:  # a timeout is an OSError too
@@ -60,8 +73,8 @@ class Transport:
             return told
         raise fault(answer.status, answer.headers, told or {})
 
-    def _headers(self) -> dict[str, str]:
-        headers = {"Content-Type": "application/json"}
+    def _headers(self, media: str) -> dict[str, str]:
+        headers = {"Content-Type": media}
         if self._nio.access_token:
             headers["Authorization"] = f"Bearer {self._nio.access_token}"
         return headers

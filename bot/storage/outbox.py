@@ -119,6 +119,10 @@ class SqlOutbox(Repository):
         taken = (_is_open(outbox), outbox.c.state == "leased")
         await self._do(update(outbox).where(*taken).values(lease_until=None))
 
+    async def keep(self, row: int, note: Outgoing) -> None:
+        """Keep a message as it has become by now; its transaction id stays."""
+        await self._do(update(outbox).where(outbox.c.id == row, _is_open(outbox)).values(content=note))
+
     async def sent(self, row: int, event_id: str) -> None:
         """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""
         await self._end(row, state="sent", event_id=event_id)

@@ -11,10 +11,18 @@ from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeAlias
 
 import vodozemac
-from nio import AsyncClient, AsyncClientConfig, Event, LocalProtocolError, MegolmEvent, RoomMessageFormatted
+from nio import (
+    AsyncClient,
+    AsyncClientConfig,
+    Event,
+    LocalProtocolError,
+    MegolmEvent,
+    RoomEncryptedImage,
+    RoomMessageFormatted,
+)
 from nio.store import SqliteStore
 
 from bot.homeserver import Homeserver
@@ -22,6 +30,9 @@ from tests.live.people import PASSWORD, Person
 
 ENCRYPTION = {"type": "m.room.encryption", "state_key": "", "content": {"algorithm": "m.megolm.v1.aes-sha2"}}
 _PATIENCE_S = 40
+
+Heard: TypeAlias = RoomMessageFormatted | RoomEncryptedImage
+"""What somebody reads: words, or a picture with words under it."""
 
 
 @dataclass
@@ -59,7 +70,7 @@ class EncryptedPerson:
         fresh = {"msgtype": "m.text", "body": text}
         return await self.say(room_id, f"* {text}", **{"m.new_content": fresh, "m.relates_to": relation})
 
-    async def until_heard(self, room_id: str, words: str, sender: str) -> RoomMessageFormatted:
+    async def until_heard(self, room_id: str, words: str, sender: str) -> Heard:
         """The first message of this sender that says this and came encrypted."""
         deadline = time.monotonic() + _PATIENCE_S
         while time.monotonic() < deadline:
@@ -69,12 +80,12 @@ class EncryptedPerson:
             await asyncio.sleep(0.05)
         raise AssertionError(f"{words!r} is not among {self.heard}")
 
-    def heard_from(self, room_id: str, sender: str) -> list[RoomMessageFormatted]:
+    def heard_from(self, room_id: str, sender: str) -> list[Heard]:
         """The encrypted messages of a sender that could be read, in order."""
         return [
             event
             for event in self.heard
-            if isinstance(event, RoomMessageFormatted)
+            if isinstance(event, Heard)
             and (event.sender, event.decrypted) == (sender, True)
             and self.nio.rooms.get(room_id) is not None
             and event.source.get("heard_in") == room_id
@@ -140,7 +151,7 @@ async def encrypting(
         event.source["heard_in"] = room.room_id
         somebody.heard.append(event)
 
-    client.add_event_callback(hear, (RoomMessageFormatted, MegolmEvent))
+    client.add_event_callback(hear, (RoomMessageFormatted, RoomEncryptedImage, MegolmEvent))
     task = asyncio.create_task(_sync(client))
     try:
         yield somebody

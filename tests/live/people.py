@@ -23,11 +23,15 @@ class Person:
     _token: str
     _session: aiohttp.ClientSession
 
+    @property
+    def headers(self) -> dict[str, str]:
+        """What their requests carry."""
+        return {"Authorization": f"Bearer {self._token}"}
+
     async def ask(self, method: str, path: str, body: object = None, **query: str) -> dict[str, Any]:
         """One request below /_matrix/client/v3/; anything but a success raises."""
         address = f"{self._url}/_matrix/client/v3/{path}"
-        headers = {"Authorization": f"Bearer {self._token}"}
-        async with self._session.request(method, address, json=body, params=query, headers=headers) as answer:
+        async with self._session.request(method, address, json=body, params=query, headers=self.headers) as answer:
             told: dict[str, Any] = await answer.json()
             assert answer.ok, f"{answer.status} {told}"
             return told

@@ -93,7 +93,7 @@ async def test_an_edit_a_hand_and_a_deletion_are_followed(
         card = await until_said(bot, noor, room_id, "Rope coil (drill 6)")
         assert answer["content"]["m.relates_to"]["event_id"] == card["event_id"]
         assert answer["content"]["msgtype"] == "m.notice"
-        assert card["content"]["msgtype"] == "m.text"
+        assert card["content"]["msgtype"] == "m.image"
 
         hand = await bastian.react(room_id, run, HAND)
         await until_said(bot, noor, room_id, "First mark for Noor on Rope coil: 3:20.")

@@ -109,7 +109,8 @@ def _given(answer: _Answer | Exception) -> _Answer:
 class KeepingMessenger:
     """Keeps what it sends; a transaction id seen before changes nothing. The next of ``faults`` is raised instead.
 
-    ``lost_answers`` are sends that reach the room and whose answer is then lost.
+    ``lost_answers`` are sends that reach the room and whose answer is then lost. ``uploads`` are what the next uploads
+    come to; where none is left a file is refused.
     """
 
     faults: deque[Exception] = field(default_factory=deque)
@@ -119,6 +120,13 @@ class KeepingMessenger:
     searches: int = 0
     forgetful: bool = False
     opened: list[tuple[str, bool]] = field(default_factory=list)
+    uploads: deque[dict[str, object] | Exception] = field(default_factory=deque)
+    uploaded: list[str] = field(default_factory=list)
+
+    async def upload(self, room_id: str, note: Outgoing) -> dict[str, object] | None:
+        """Come to what is scripted, or be refused."""
+        self.uploaded.append(note.attachment.name if note.attachment else "")
+        return _given(self.uploads.popleft()) if self.uploads else None
 
     async def send(self, waiting: Waiting, room_id: str, note: Outgoing) -> str:
         """Keep it, once."""

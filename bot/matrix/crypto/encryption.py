@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Protocol
 
 from nio import ToDeviceResponse
+from nio.crypto.attachments import encrypt_attachment
 
 from bot.errors import NO_HOMESERVER, OperatorError
 from bot.matrix.compose import TXN
@@ -20,6 +21,7 @@ from bot.matrix.crypto.server import KeyServer
 from bot.matrix.crypto.signing import Chain, Signing
 from bot.matrix.crypto.store import CryptoStore, open_store
 from bot.matrix.crypto.wire import KeyRequest
+from bot.matrix.secrecy import Locked
 from bot.matrix.wire import News, parsed
 from bot.services.ports.events import Sealed
 from bot.services.ports.messages import SendRefused, TryLater
@@ -155,6 +157,12 @@ class Encryption:
         members = await self._rooms.members(room_id)
         sealed = await self._room_keys.encrypt(room_id, rules, members, event_type, content)
         return "m.room.encrypted", sealed | {key: content[key] for key in _BESIDE if key in content}
+
+    async def lock_up(self, room_id: str, content: bytes) -> Locked | None:
+        """A file's bytes as they are uploaded for this room, encrypted as the specification says; None in the clear."""
+        if await self._rooms.rules(room_id) is None:
+            return None
+        return Locked(*encrypt_attachment(content))
 
     async def suits(self, user_id: str) -> bool:
         """Whether a room of two with this person is to be encrypted: not where no device of theirs could read it."""

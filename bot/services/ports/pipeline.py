@@ -90,6 +90,9 @@ class Outbox(Protocol):
     async def release(self) -> None:
         """Give up the leases that an earlier process took with it."""
 
+    async def keep(self, row: int, note: Outgoing) -> None:
+        """Keep a message as it has become by now; its transaction id stays."""
+
     async def sent(self, row: int, event_id: str) -> None:
         """Mark the row and those it absorbed as sent, under this event id, and erase what was said."""
 

@@ -49,6 +49,12 @@ class Messenger(Protocol):
         Raises SendRefused where the server never will and TryLater where it may later.
         """
 
+    async def upload(self, room_id: str, note: Outgoing) -> dict[str, object] | None:
+        """What the message says of its attachment, now uploaded for this room; None where it is refused for good.
+
+        Raises TryLater where it may later.
+        """
+
     async def find_sent(self, waiting: Waiting, room_id: str) -> str | None:
         """The event id of this row if it is already in the room (looked for by transaction id), else None."""
 
