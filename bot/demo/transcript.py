@@ -84,7 +84,8 @@ class Transcript:
             self._known[target] = self._name(event), _quoted(new.body)
             return _Told(f"changes {before} to {_quoted(new.body)}", _IN_THREAD)
         self._known[event.event_id] = self._name(event), _quoted(said.body)
-        return _Told(said.body, _IN_PRIVATE if private_with else _IN_THREAD if kind == "m.thread" else _IN_ROOM)
+        shown = f"{said.body}\n[{said.filename}]" if said.filename else said.body
+        return _Told(shown, _IN_PRIVATE if private_with else _IN_THREAD if kind == "m.thread" else _IN_ROOM)
 
     def _reaction(self, event: RawEvent) -> _Told | None:
         reacted = parsed(Reacted, event.content)

@@ -41,6 +41,7 @@ def _as_text(heard: Heard) -> str:
     """When and where in a line's beginning, then what was said, its further lines set in."""
     note, place = heard.note, _place(heard.room_id) + (", thread" if heard.note.thread else "")
     said = {"reaction": note.key, "pin": "(pinned)"}.get(note.style, note.text)
+    said += f"\n[{note.attachment.name}]" if note.attachment else ""
     return f"{heard.at:%a %d %b %H:%M}, {place}: {said}".replace("\n", "\n    ")
 
 
@@ -52,6 +53,7 @@ def _as_json(heard: Heard) -> str:
         "thread": note.thread,
         "style": note.style,
         "text": note.key or note.text,
+        "attachment": note.attachment.name if note.attachment else None,
         "figures": note.figures,
     }
     return json.dumps(told, ensure_ascii=False)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from datetime import date, datetime, time
 from typing import Any
 
+from bot.services.ports.attachments import Attachment
 from bot.services.ports.messages import Figure, Outgoing
 from bot.services.ports.repositories import Holdings
 from bot.services.said import Said
@@ -19,17 +20,40 @@ _FORMULA = ("=", "+", "-", "@")
 
 
 async def tell_records(said: Said, *, as_table: bool) -> None:
-    """Send everything in private, in parts that follow on one another and are one file when put together."""
+    """Send everything in private, as a file."""
+    held = await _held(said)
+    if held:
+        file = (
+            Attachment(name="records.csv", media="text/csv", source=as_csv(held))
+            if as_table
+            else Attachment(name="records.json", media="application/json", source=as_json(held))
+        )
+        await said.tell(said.phrases("records", counts=_counts(held)), _figures(held), file)
+
+
+async def spell_records(said: Said) -> None:
+    """Send everything in private, in messages that follow on one another and are one file when put together."""
+    held = await _held(said)
+    if held:
+        parts = list(in_parts(as_json(held)))
+        await said.tell(said.phrases("records-spelt", counts=_counts(held), parts=len(parts)), _figures(held))
+        for part in parts:
+            await said.speaker.say(Outgoing(to=said.user_id, style="text", text=part))
+
+
+async def _held(said: Said) -> Holdings:
     held = await said.work.persons.held(said.user_id)
     if not held:
         await said.tell(said.phrases("records-none"))
-        return
-    counts = ", ".join(f"{name} {len(rows)}" for name, rows in held.items())
-    parts = list(in_parts(as_csv(held) if as_table else as_json(held)))
-    figures: dict[str, Figure] = {f"{name}.rows": len(rows) for name, rows in held.items()}
-    await said.tell(said.phrases("records", counts=counts, parts=len(parts)), figures)
-    for part in parts:
-        await said.speaker.say(Outgoing(to=said.user_id, style="text", text=part))
+    return held
+
+
+def _counts(held: Holdings) -> str:
+    return ", ".join(f"{name} {len(rows)}" for name, rows in held.items())
+
+
+def _figures(held: Holdings) -> dict[str, Figure]:
+    return {f"{name}.rows": len(rows) for name, rows in held.items()}
 
 
 def as_json(held: Holdings) -> str:

@@ -7,10 +7,14 @@ from bot.words.registry import Word
 
 
 async def _records(said: Said, rest: str) -> None:
-    """``records`` as JSON, ``records csv`` as a table."""
-    if rest.casefold() not in ("", "json", "csv"):
-        raise UserError("which-records")
-    await records.tell_records(said, as_table=rest.casefold() == "csv")
+    """``records`` as a file of JSON, ``records csv`` as a table, ``records text`` in messages."""
+    match rest.casefold():
+        case "" | "json" | "csv" as kind:
+            await records.tell_records(said, as_table=kind == "csv")
+        case "text":
+            await records.spell_records(said)
+        case _:
+            raise UserError("which-records")
 
 
 async def _forget(said: Said, rest: str) -> None:

@@ -132,15 +132,19 @@ async def test_what_waits_for_a_mate_goes_too(closed: Chat, file: Path) -> None:
 
 async def test_records_hold_what_the_tables_hold(closed: Chat, file: Path) -> None:
     """Every table that names Noor is in the JSON with as many rows, and the CSV has the same values a line each."""
-    head, *parts = await closed.whisper("noor", "records")
-    held = json.loads("".join(parts))
+    (head,) = await closed.whisper("noor", "records")
+    (text,) = [said.note.attachment.source for said in closed.heard if said.note.attachment]
+    held = json.loads(text)
     assert head.startswith("Held about you, as kept, by table: ")
     assert held.keys() == _named_in(file, "noor") - {"private_room", "outbox"}
     (run,) = held["run"]
     assert (run["result"]["clock_s"], run["user_id"]) == (170, user("noor"))
     assert len(held["hand"]) == 3
-    assert not any(user(other) in "".join(parts) for other in COOKS if other != "noor")
-    _, *parts = await closed.whisper("noor", "records csv")
-    lines = list(csv.DictReader(io.StringIO("".join(parts))))
+    assert not any(user(other) in text for other in COOKS if other != "noor")
+    _, *parts = await closed.whisper("noor", "records text")
+    assert json.loads("".join(parts)).keys() == held.keys()
+    await closed.whisper("noor", "records csv")
+    (table,) = [said.note.attachment.source for said in closed.heard if said.note.attachment]
+    lines = list(csv.DictReader(io.StringIO(table)))
     assert {line["table"] for line in lines} == held.keys()
     assert {"table": "run", "row": "1", "field": "user_id", "value": f"'{user('noor')}"} in lines

@@ -74,6 +74,7 @@ def test_a_week_is_told_line_by_line(week: list[str]) -> None:
     assert len([reply for reply in week if "the week is closed" in reply]) == 1
     (card,) = [reply for reply in week if reply.startswith("Mon 23 Nov 15:00, kitchen: Rope coil (drill 6)")]
     assert all(line.startswith("    ") for line in card.split("\n")[1:])
+    assert card.endswith("\n    [drill-6.png]")
 
 
 def test_json_has_the_numbers_behind_a_reply() -> None:
@@ -81,7 +82,7 @@ def test_json_has_the_numbers_behind_a_reply() -> None:
     replies = figured(A_WEEK)
     assert replies == sorted(replies, key=lambda reply: str(reply["time"]))
     (net,) = [reply for reply in replies if str(reply["text"]).startswith("Net 4:09")]
-    assert net.keys() == {"time", "room", "thread", "style", "text", "figures"}
+    assert net.keys() == {"time", "room", "thread", "style", "text", "attachment", "figures"}
     assert (net["time"], net["room"], net["style"]) == ("2026-11-23T15:05:00+00:00", "kitchen", "notice")
     figures = net["figures"]
     assert isinstance(figures, dict)

@@ -11,7 +11,7 @@ from bot.replies.pictures.shapes import Pen
 
 WELL, HOURS_OUT = 0.81, 0.905
 BADGE_PX = 8.5
-USUAL_PLATE_CM = 27.0
+USUAL_PLATE_CM, LEAST_PLATE_CM = 27.0, 18.0
 _BESIDE_PX, _CLEAR_PX, _RINGS = 11.0, 12.0, 60
 _BADGES_APART = 0.55
 """A step's number stands at each of its places, but not again so near to itself."""
@@ -25,7 +25,12 @@ class Plate:
         self._middle = middle
         self._radius = radius
         self._laid = laid_out_plate(spec)
-        self._cm = 2 * radius / (plate_cm(spec) or USUAL_PLATE_CM)
+        self._cm = 2 * radius / max(plate_cm(spec) or USUAL_PLATE_CM, LEAST_PLATE_CM)
+
+    @property
+    def is_all_said(self) -> bool:
+        """Whether the spec says of every step where it goes."""
+        return all(laid.said for laid in self._laid)
 
     def draw(self) -> None:
         """The plate with the hours on its rim, and over the pieces the numbers of their steps."""
@@ -80,14 +85,17 @@ def _marked(step: Laid) -> Sequence[Spot]:
 
 
 def _free_point(spot: Spot, radius: float, pieces: Sequence[Point], taken: Sequence[Point]) -> Point:
-    """The point near the spot, in the well, that no other number covers, nor it a piece if that can be."""
-    open_points = [
-        point
-        for point in _about((spot.x * radius, spot.y * radius))
-        if hypot(*point) + BADGE_PX <= radius * WELL and all(dist(point, there) >= 2 * BADGE_PX for there in taken)
-    ]
-    clear = [point for point in open_points if all(dist(point, piece) >= _CLEAR_PX for piece in pieces)]
-    return (clear or open_points)[0]
+    """The point near the spot, in the well, that no other number covers, nor it a piece if that can be; the spot if none is free."""
+
+    def is_open(point: Point) -> bool:
+        apart_of_all = all(dist(point, there) >= 2 * BADGE_PX for there in taken)
+        return apart_of_all and hypot(*point) + BADGE_PX <= radius * WELL
+
+    def is_clear(point: Point) -> bool:
+        return is_open(point) and all(dist(point, piece) >= _CLEAR_PX for piece in pieces)
+
+    near = spot.x * radius, spot.y * radius
+    return next(filter(is_clear, _about(near)), None) or next(filter(is_open, _about(near)), near)
 
 
 def _about(point: Point) -> Iterator[Point]:

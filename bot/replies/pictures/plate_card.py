@@ -3,7 +3,6 @@
 from bot.domain.cautions import cautions_for
 from bot.domain.drill import Drill
 from bot.domain.pace import clock_text
-from bot.domain.plate_layout import laid_out_plate
 from bot.domain.run import card_redo_s, time_gate
 from bot.domain.standard_time import run_touches, standard_s, targets, touches
 from bot.domain.techniques import Seconds
@@ -71,13 +70,14 @@ def short_cautions(say: Phrases, drill: Drill, seconds: Seconds) -> list[str]:
 def _plate_and_figures(sheet: Sheet, say: Phrases, drill: Drill, seconds: Seconds) -> None:
     top, left = sheet.below, 2 * RADIUS_PX + 18
     middle = sheet.across(sheet.margin + RADIUS_PX), top + RADIUS_PX
-    Plate(sheet, middle, RADIUS_PX, drill.spec).draw()
+    plate = Plate(sheet, middle, RADIUS_PX, drill.spec)
+    plate.draw()
     sheet.words((middle[0], top + 2 * RADIUS_PX + SMALL_PX + 1), say("picture-guest"), SMALL_PX, ink=SOFT)
     for figure, label in drill_figures(say, drill, seconds):
         sheet.paragraph(figure, 22, bold=True, left=left)
         sheet.paragraph(label, SMALL_PX, ink=SOFT, left=left)
         sheet.gap(4)
     sheet.below = max(sheet.below, top + 2 * RADIUS_PX + 16)
-    if not all(laid.said for laid in laid_out_plate(drill.spec)):
+    if not plate.is_all_said:
         sheet.paragraph(say("picture-free"), SMALL_PX, ink=SOFT)
     sheet.gap(6)
