@@ -60,7 +60,7 @@ class Kitchen:
         while True:
             async with server_is_up:
                 clock = clock_text(170 + len(self.sent))
-                self.sent[clock] = await self.say(f"{clock} 8/8")
+                self.sent[clock] = await self.say(f"{LIVE} {clock} 8/8")
             await asyncio.sleep(self.rest_s)
 
     async def schedule(self, bot: BotProcess) -> None:
