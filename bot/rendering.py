@@ -78,7 +78,9 @@ def render_pdf(svg: str, alt: str) -> bytes:
     page = FPDF(format="A4")
     page.set_auto_page_break(False)
     page.add_page()
-    page.image(BytesIO(render_png(svg, PAPER_PX)), x=0, y=0, w=A4_MM[0], h=A4_MM[1], alt_text=alt)
+    width_mm, height_mm = A4_MM
+    picture = BytesIO(render_png(svg, PAPER_PX))
+    page.image(picture, x=0, y=0, w=width_mm, h=height_mm, keep_aspect_ratio=True, alt_text=alt)
     return bytes(page.output())
 
 

@@ -24,6 +24,7 @@ _BY_ANOTHER = re.compile(rf"^(on|inside|beside|round|around) (?:(?:the|a|an|each
 _PARTS = {"tail": "pull", "egg": "quenelle"}
 """Parts of what a technique leaves, by the technique."""
 
+_A_DOZEN = 12
 _OF_THE_ONE_BEFORE = ("press", "lift")
 
 _STROKE_POINTS = 25
@@ -42,6 +43,11 @@ class Laid:
     step: Step
     spots: tuple[Spot, ...]
     said: bool = True
+
+    @property
+    def some(self) -> tuple[Spot, ...]:
+        """A dozen of its spots at most, evenly: enough to keep clear of it."""
+        return _some(self.spots)
 
 
 def laid_out_plate(spec: Spec) -> tuple[Laid, ...]:
@@ -130,9 +136,17 @@ def _pulled_in(spot: Spot) -> Spot:
 
 def _free(step: Step, points: int, before: Sequence[Laid]) -> tuple[Spot, ...]:
     """A small row, or a short stroke, where most room is left."""
-    taken = [spot for laid in before for spot in laid.spots]
+    taken = [spot for laid in before for spot in laid.some]
     tried = [row for place in _FREE_PLACES if _in_the_well(row := _lying(step, place, points))]
-    return max(tried, key=lambda row: round(min((apart(one, other) for one in row for other in taken), default=1.0), 3))
+    return max(tried, key=lambda row: round(_room(_some(row), taken), 3))
+
+
+def _room(row: Sequence[Spot], taken: Sequence[Spot]) -> float:
+    return min((apart(one, other) for one in row for other in taken), default=1.0)
+
+
+def _some(row: tuple[Spot, ...]) -> tuple[Spot, ...]:
+    return row[:: -(-len(row) // _A_DOZEN)]
 
 
 def _in_the_well(row: Sequence[Spot]) -> bool:

@@ -72,11 +72,6 @@ def figures_text(say: Phrases, kind: str, row: Row) -> str:
     return say("board-tries", time=time, tries=figure.runs) if kind == "fast" else time
 
 
-def told_rows(say: Phrases, kind: str, rows: Sequence[Row]) -> list[str]:
-    """What each row shows beside its name, the last of a place that is too close to call with that said."""
-    return _noted(say, [figures_text(say, kind, row) for row in rows], rows)
-
-
 def figures_of(kind: str, rows: Sequence[Row]) -> Figures:
     """The numbers behind a board, by kind and place in the list."""
     return {f"{kind}.{nth}.value": row.figure.value for nth, row in enumerate(rows, 1)}

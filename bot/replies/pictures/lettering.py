@@ -81,9 +81,8 @@ def _letter_em(letter: str) -> float:
 
 
 def _cut(word: str, size: float, room: float, *, bold: bool) -> Iterator[str]:
-    while width_px(word, size, bold=bold) > room:
-        fits = max(1, next(n for n in range(len(word), 0, -1) if n == 1 or width_px(word[:n], size, bold=bold) <= room))
-        yield word[:fits]
-        word = word[fits:]
-    if word:
-        yield word
+    while word:
+        fits = (n for n in range(len(word), 1, -1) if width_px(word[:n], size, bold=bold) <= room)
+        end = next(fits, 1)
+        yield word[:end]
+        word = word[end:]

@@ -68,7 +68,7 @@ class Plate:
 
 def badges(laid: Sequence[Laid], radius: float) -> list[tuple[int, Point]]:
     """Each step's number with where it stands, from the middle of the plate in pixels, none over another."""
-    pieces = [(spot.x * radius, spot.y * radius) for step in laid for spot in step.spots]
+    pieces = [(spot.x * radius, spot.y * radius) for step in laid for spot in step.some]
     placed: list[tuple[int, Point]] = []
     for step in laid:
         own: list[Spot] = []
@@ -85,7 +85,7 @@ def _marked(step: Laid) -> Sequence[Spot]:
 
 
 def _free_point(spot: Spot, radius: float, pieces: Sequence[Point], taken: Sequence[Point]) -> Point:
-    """The point near the spot, in the well, that no other number covers, nor it a piece if that can be; the spot if none is free."""
+    """The point near the spot, in the well, that no other number covers, nor it a piece if that can be."""
 
     def is_open(point: Point) -> bool:
         apart_of_all = all(dist(point, there) >= 2 * BADGE_PX for there in taken)

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from bot.domain.drill import Drill
 from bot.domain.own_board import Together, percent_faster
 from bot.domain.places import Board, Row
-from bot.replies.boards import told_rows
+from bot.replies.boards import figures_text
 from bot.replies.dates import week_text
 from bot.replies.phrases import Phrases
 from bot.replies.pictures.drawing import BAND, CHINA, INK, MARK, SOFT, Drawing, Sheet, new_sheet
@@ -58,11 +58,13 @@ def _head(sheet: Sheet, say: Phrases, drill: Drill, week: str) -> None:
 def _rows(sheet: Sheet, say: Phrases, rows: Sequence[Row], names: Mapping[str, str]) -> None:
     """Each place with a bar from the cook's own expected time, as long as they were faster."""
     full = max(LEAST_FULL_PERCENT, *(percent_faster(row.figure) for row in rows))
-    for row, told in zip(rows, told_rows(say, OWN, rows), strict=True):
+    for row, after in zip(rows, [*rows[1:], None], strict=True):
         sheet.gap(22)
-        _row(sheet, f"{row.place} {names.get(row.figure.user_id, say('a-cook'))}", told)
+        _row(sheet, f"{row.place} {names.get(row.figure.user_id, say('a-cook'))}", figures_text(say, OWN, row))
         _bar(sheet, percent_faster(row.figure) / full)
         sheet.gap(BAR_PX + 8)
+        if row.close and (after is None or after.place != row.place):
+            sheet.paragraph(say("too-close"), SMALL_PX, ink=SOFT)
     sheet.paragraph(say("picture-expected"), SMALL_PX, ink=SOFT)
 
 
