@@ -12,6 +12,7 @@ from bot.domain.pace import clock_text
 from bot.domain.plate_layout import laid_out_plate
 from bot.domain.run import time_gate
 from bot.domain.standard_time import standard_s, touches
+from bot.domain.table import Table, patterns_on
 from bot.replies.accepted_words import languages
 from bot.replies.card import step_lines
 from bot.replies.phrases import Phrases, english
@@ -19,6 +20,7 @@ from bot.replies.pictures.drawing import CHINA, INK, MARGIN_PX, MARK, PAPER, PHO
 from bot.replies.pictures.paper import A4_PT, paper
 from bot.replies.pictures.plate import BADGE_PX, WELL, badges
 from bot.replies.pictures.plate_card import RADIUS_PX, plate_card
+from bot.replies.pictures.table_plan import table_plan
 from tests.domain.kitchen import EVERY, ROPE_COIL, SECONDS
 from tests.replies.pictures.golden import picture_of
 from tests.replies.pictures.scenes import SCENES
@@ -83,6 +85,13 @@ def test_nothing_runs_into_the_margin(scene: str, language: str) -> None:
     assert min(left, top) >= edge
     assert (right, below) <= (wide - edge, high)
     assert below <= high - edge
+
+
+def test_a_deep_table_stays_on_the_screen() -> None:
+    """Two patterns on a table of 300 by 300 cm are no higher together than a phone shows."""
+    table = Table(300, 300)
+    patterns = patterns_on(ROPE_COIL.set_up, 27.0, table)[:2]
+    assert table_plan(SAY, "", ROPE_COIL, patterns, table).height <= PHONE_HIGH_PX
 
 
 def test_a_page_is_one_page() -> None:
