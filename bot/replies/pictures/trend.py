@@ -14,6 +14,7 @@ from bot.replies.phrases import Phrases
 from bot.replies.pictures.drawing import BAND, CHINA, FAINT, INK, MARK, SOFT, Drawing, Point, Sheet, new_sheet
 
 PLOT_PX, REDO_PX, LABELS_PX = 180.0, 34.0, 38.0
+LEAST_NUMBERED_PX = 16.0
 SMALL_PX, WORDS_PX = 12, 14
 POINT_PX, RING_PX = 4.5, 8.5
 REDO_TINT = "#eaa93a"
@@ -158,7 +159,8 @@ def _redo(sheet: Sheet, say: Phrases, trend: Trend, plot: _Plot) -> None:
     for nth, share in enumerate(shares):
         high, wide = REDO_PX * share / max(*shares, 0.25), min(plot.slot_px * 0.6, 18.0)
         sheet.rectangle((plot.x(nth) - wide / 2, floor - high), (wide, high), fill=REDO_TINT, stroke=INK, broad=0.8)
-        sheet.words((plot.x(nth), floor - high - 3), f"{100 * share:.0f}", SMALL_PX - 1, ink=INK if share else SOFT)
+        if plot.slot_px >= LEAST_NUMBERED_PX:
+            sheet.words((plot.x(nth), floor - high - 3), f"{100 * share:.0f}", SMALL_PX - 1, ink=INK if share else SOFT)
     sheet.line([(plot.x(-0.5), floor), (plot.x(len(days) - 0.5), floor)], stroke=SOFT)
     begin, end = ("end", "start") if sheet.right_to_left else ("start", "end")
     ends = ((begin, -0.5, days[0]), (end, len(days) - 0.5, days[-1]))
