@@ -75,10 +75,10 @@ cost-thrown = { $amount } wyrzucone na koniec dnia
 cost-week = W tym tygodniu: prób { $runs }, powtórek { $redo }, złożonych od nowa { $rebuilt }.
 cost-run = Próba: { $run }. Zamienniki na jeden talerz złożony od nowa: { $again }.
 cost-pass = { $redo ->
-    [one] 1 powtórka na wydawce to 1 talerz dania { $dish }.
-    [few] { $redo } powtórki na wydawce to { $redo } talerze dania { $dish }: { $cost }.
-    [many] { $redo } powtórek na wydawce to { $redo } talerzy dania { $dish }: { $cost }.
-   *[other] { $redo } powtórki na wydawce to { $redo } talerza dania { $dish }: { $cost }.
+    [one] 1 powtórka na wydawce to 1 talerz po { $dish }.
+    [few] { $redo } powtórki na wydawce to { $redo } talerze po { $dish }: { $cost }.
+    [many] { $redo } powtórek na wydawce to { $redo } talerzy po { $dish }: { $cost }.
+   *[other] { $redo } powtórki na wydawce to { $redo } talerza po { $dish }: { $cost }.
  }
 cost-no-dish = `price dish 14.50` podaje, ile gość płaci za prawdziwe danie.
 price-currency = Ceny są w { $currency }. Podane wcześniej zachowują swoje liczby.

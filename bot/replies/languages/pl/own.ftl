@@ -15,7 +15,7 @@ why-clock = { $drill }, { $clock } = { $seconds } s, { $accepted } z { $attempte
 why-charge = Jedna powtórka: zmiana talerza { $change } s + (jeden talerz osobno { $alone } s x twoje tempo { $clock_s }/{ $standard }) = { $one } s.
 why-net = Powtórki: { $redo } x { $attempted }/{ $accepted } (powtórka też może się nie udać) x { $one } s = { $charge } s. Netto { $seconds } + { $charge } = { $net } s = { $time }.
 why-pace = { $net } s / ruchy: { $touches } = { $pace } s na ruch.
-why-levelled = Norma { $standard } s / 1.5 = { $levelled_touches } ruchów wyrównanych; { $net } / { $levelled_touches } = { $levelled } po wyrównaniu.
+why-levelled = Norma { $standard } s / 1.5 = { $levelled_touches } ruchu wyrównanego; { $net } / { $levelled_touches } = { $levelled } po wyrównaniu.
 why-fitted = Norma obliczona { $standard }; próby kuchni mówią x { $factor } ({ $low } do { $high }), prób { $runs }, osób { $cooks }.
 why-unfitted = Obowiązuje norma obliczona { $standard }. Do dopasowanej brakuje jeszcze: { $missing }.
 why-not-compared = Obowiązuje norma obliczona { $standard }: poniżej 1:00, z komendami albo we dwoje nie porównuję jej z innymi ćwiczeniami.
