@@ -43,10 +43,10 @@ help-order = `order` বা `order 6`: কাজের ক্রমগুলো�
 
 cost-head = { $name } (অনুশীলন { $label }), { $plates }টি প্লেটের এক দফায় বদলি উপাদান যতটা যায়:
 cost-line = - { $component }: { $parts }; { $total } x { $price } = { $cost }
-cost-unpriced = - { $component }: { $parts }; এখনো দাম নেই, যেমন এক এককের জন্য `price { $component } 0.02`{ $unit ->
-    [piece] {""}
-   *[other] { " " }({ $unit })
- }
+cost-unpriced = - { $component }: { $parts }; এখনো দাম নেই, যেমন `price { $component } 0.02`, { $unit ->
+    [piece] একটির
+   *[other] 1 { $unit }-এর
+ } জন্য
 cost-used-up = { $amount } খরচ হয়েছে
 cost-again = { $amount } নতুন করে সাজানো প্লেটে
 cost-thrown = { $amount } দিনশেষে ফেলা

@@ -1,10 +1,10 @@
 ## একবারে পাঠাতে কত হাত লাগে
 
 help-pickup = `pickup 120 in 20` বা `pickup 11 120 in 20`: 20 মিনিটে 120টি প্লেট সাজাতে কয় জোড়া হাত লাগে, আর কার কী কাজ; `pickup 120 in 20 with 4`।
-pickup-fits = { $limit }-এ: { $hands }, { $time }।
-pickup-not-with = { $limit }-এ হয় না, { $hands }: { $time }।
+pickup-fits = { $limit }-এর মধ্যে হয়: { $hands }, { $time }।
+pickup-not-with = { $limit }-এর মধ্যে হয় না, { $hands }: { $time }।
 pickup-no-gain = হাত বাড়ালে লাভ নেই।
-pickup-not = { $limit }-এ হয় না। { $many ->
+pickup-not = { $limit }-এর মধ্যে হয় না। { $many ->
     [one] এক জোড়া হাতে লাগে
    *[other] { $hands }, লাগে
  } { $time }; সবচেয়ে সরু ধাপ: { $narrowest }।
@@ -13,7 +13,7 @@ pickup-shared = { $doing } ধাপে { $many } জোড়া
 pickup-or-fewer = নয়তো { $pieces }, { $hands }: { $time }।
 pickup-fewer = { $pieces } হলে, { $hands }: { $time }।
 pickup-no-hands = ধাপ ভাগ করে { $most } জোড়া হাতেও হয় না।
-pickup-one-plate = { $limit }-এ হয় না: একটা প্লেটের ছোঁয়াতেই লাগে { $touch }।
+pickup-one-plate = { $limit }-এর মধ্যে হয় না: একটা প্লেটের ছোঁয়াতেই লাগে { $touch }।
 pickup-plating-only = শুধু সাজানো: গরম করা, বয়ে নেওয়া আর দেখে নেওয়া নিজে যোগ করো।
 pickup-tasks = হাতের কাজ: { $tasks }।
 pickup-task = { $who }: { $steps }

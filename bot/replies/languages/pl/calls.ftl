@@ -2,11 +2,11 @@
 
 help-slot = `slot 25` albo `slot 6 25`: ile uczciwych prób zmieści się w 25 minutach, z oceną i przygotowaniem do następnej; prywatnie według twojej mediany.
 slot-fits = { $runs ->
-    [one] { $many } uczciwa próba
-    [few] { $many } uczciwe próby
-    [many] { $many } uczciwych prób
-   *[other] { $many } uczciwych prób
- }, { $drill }, w { $slot }.
+    [one] { $many } uczciwa próba mieści
+    [few] { $many } uczciwe próby mieszczą
+    [many] { $many } uczciwych prób mieści
+   *[other] { $many } uczciwych prób mieści
+ } się w { $slot }: { $drill }.
 slot-none = Ani jedna uczciwa próba nie zmieści się w { $slot } ({ $drill }); najkrótsze okienko na jedną to { $shortest }.
 slot-day-limit = Zmieściłoby się więcej; ze względu na ręce dziennie najwyżej { $runs }.
 slot-each = Każda { $each }: próba { $run } ({ $by ->

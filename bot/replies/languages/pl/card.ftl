@@ -56,9 +56,9 @@ late = (z opóźnieniem)
 ## Ostrzeżenia (karta podaje te, które pasują; na końcu zawsze przepisy miejscowe)
 
 caution-mandoline = Mandolina: osłona i rękawica antyprzecięciowa, koniec przed ostatnią jedną trzecią, krojenie przed startem stopera, nikt nowy bez opieki.
-caution-heat = Ciepła kąpiel najwyżej 45 stopni, naczynie o szerokim dnie, z dala od krawędzi, wymieniana przed każdą próbą; gorące rzeczy: sucha ścierka, rączka do środka, okrzyk "gorące za tobą".
+caution-heat = Kąpiel wodna najwyżej 45 stopni, naczynie o szerokim dnie, z dala od krawędzi, wymieniana przed każdą próbą; gorące rzeczy: sucha ścierka, rączka do środka, okrzyk "gorące za tobą".
 caution-floor = Ślisko na podłodze: { $what }, woda. Jedno przejście, jeden kierunek; "stop" zatrzymuje stoper.
-caution-cold = Trzymane w chłodzie i nie dłużej, niż pozwalają miejscowe przepisy żywnościowe; do kosza, gdy upadnie albo długo stoi w cieple: { $what }.
+caution-cold = Trzymane w chłodzie i nie dłużej, niż pozwalają miejscowe przepisy o bezpieczeństwie żywności; do kosza, gdy upadnie albo długo stoi w cieple: { $what }.
 caution-puree = Trzymane w chłodzie, wyrzucane tego samego dnia: { $what }. Jeśli z białej fasoli, to z puszki, nigdy z surowej moczonej.
 caution-cooked-starch = Ugotowane, szybko schłodzone, 5 stopni lub mniej, wyrzucane tego samego dnia: { $what }.
 caution-bottle = Nic z talerza nie wraca do butelki.
@@ -66,7 +66,7 @@ caution-pieces-counted = Policzone przed próbą i po niej: { $what }.
 caution-strain = Trzy próby dziennie. Drętwienie, mrowienie albo ból: przerwij i zgłoś się do specjalisty.
 caution-chemicals = Środki czystości z dala od stołu.
 caution-breakage = Coś się stłukło: przerwij, wyrzuć odkryte jedzenie w zasięgu, zmiotka, nigdy gołe ręce, znajdź każdy kawałek.
-caution-hands = Myj ręce przed dotknięciem telefonu i po nim; skaleczenia pod niebieskim plastrem i rękawicą nitrylową.
+caution-hands = Myj ręce przed dotknięciem telefonu i po nim; skaleczenia pod niebieskim plastrem i rękawiczką nitrylową.
 caution-allergens = Żaden zamiennik nie jest wolny od alergenów. Liczy się kontakt, nie tylko jedzenie; o własnej alergii mów szefowi osobiście, nigdy tutaj.
 caution-never-served = Jedzenia z ćwiczeń nigdy się nie podaje, nie próbuje ani nie zwraca na linię: oznacz je "ćwiczenie, nie do jedzenia" z datą.
-caution-local-rules = Najpierw miejscowe przepisy żywnościowe, pracy i bezpieczeństwa oraz twój szef.
+caution-local-rules = Pierwszeństwo mają miejscowe przepisy o bezpieczeństwie żywności, prawo pracy i BHP oraz twój szef.

@@ -13,13 +13,18 @@ steps-off-clock = Kroki dają razem { $made }, a stoper pokazuje { $clock }. Co 
 
 help-raise = `raise`: czy ćwiczenie jest gotowe na trudniejszą wersję i ile dodaje każdy sposób; `raise 2` zaczyna szkic drugiego.
 raise-nobody = Zostaw { $drill }: nikt nie ma w nim liczonej próby z ostatnich 28 dni.
-raise-hold = Zostaw { $drill } bez zmian: z osób w tym miesiącu ({ $cooks }) { $ready ->
+raise-hold = Zostaw { $drill } bez zmian: osób w tym miesiącu { $cooks }, z nich { $ready ->
     [one] 1 utrzymuje
     [few] { $ready } utrzymują
     [many] { $ready } utrzymuje
    *[other] { $ready } utrzymuje
  } 11 z 12 dobrych przy { $target }. Potrzeba połowy z nich, co najmniej dwóch.
-raise-ready = { $drill } jest gotowe na trudniejszą wersję: z osób w tym miesiącu ({ $cooks }) 11 z 12 dobrych przy { $target } utrzymuje { $ready }.
+raise-ready = { $drill } jest gotowe na trudniejszą wersję: osób w tym miesiącu { $cooks }, z nich { $ready ->
+    [one] 1 utrzymuje
+    [few] { $ready } utrzymują
+    [many] { $ready } utrzymuje
+   *[other] { $ready } utrzymuje
+ } 11 z 12 dobrych przy { $target }.
 raise-said-ready = Gotowość zgłaszają: { $names }.
 raise-fitting = 5 do 10 % więcej pracy, tyle warto wziąć: { $ways }.
 raise-others = Mniej albo więcej: { $ways }.

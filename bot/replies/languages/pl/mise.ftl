@@ -65,9 +65,9 @@ cost-head = { $name } (ćwiczenie { $label }), ile zamienników zużywa próba n
    *[other] { $plates } talerza
  }:
 cost-line = - { $component }: { $parts }; { $total } x { $price } = { $cost }
-cost-unpriced = - { $component }: { $parts }; bez ceny, na przykład `price { $component } 0.02` za jednostkę{ $unit ->
-    [piece] {""}
-   *[other] { " " }({ $unit })
+cost-unpriced = - { $component }: { $parts }; bez ceny, na przykład `price { $component } 0.02` za { $unit ->
+    [piece] sztukę
+   *[other] 1 { $unit }
  }
 cost-used-up = { $amount } zużyte
 cost-again = { $amount } na talerze złożone od nowa

@@ -1,10 +1,10 @@
 ## Ręce do wydania
 
 help-pickup = `pickup 120 in 20` albo `pickup 11 120 in 20`: ile par rąk wyda 120 talerzy w 20 minut i kto co robi; `pickup 120 in 20 with 4`.
-pickup-fits = W { $limit }: { $hands }, { $time }.
-pickup-not-with = Nie w { $limit }; { $hands }: { $time }.
+pickup-fits = Zmieści się w { $limit }: { $hands }, { $time }.
+pickup-not-with = Nie zmieści się w { $limit }; { $hands }: { $time }.
 pickup-no-gain = Więcej rąk nic nie daje.
-pickup-not = Nie w { $limit }. { $many ->
+pickup-not = Nie zmieści się w { $limit }. { $many ->
     [one] Jedna para rąk potrzebuje
     [few] { $hands } potrzebują
     [many] { $hands } potrzebuje
@@ -15,7 +15,7 @@ pickup-shared = { $many } przy { $doing }
 pickup-or-fewer = Albo { $pieces }, { $hands }: { $time }.
 pickup-fewer = Gdy { $pieces }, { $hands }: { $time }.
 pickup-no-hands = Nie wystarczy też { $most } par rąk, które dzielą kroki.
-pickup-one-plate = Nie w { $limit }: same ruchy na jednym talerzu zajmują { $touch }.
+pickup-one-plate = Nie zmieści się w { $limit }: same ruchy na jednym talerzu zajmują { $touch }.
 pickup-plating-only = Samo układanie: dodaj własne grzanie, noszenie i kontrolę.
 pickup-tasks = Pary rąk { $tasks }.
 pickup-task = { $who }: { $steps }

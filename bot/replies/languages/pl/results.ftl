@@ -62,7 +62,7 @@ which-line = Wiersz { $number }: { $problem }
 
 ## Uwagi do wyniku
 
-settling-in = Na początek, próba { $nth } z { $of }: zapisana, jeszcze na żadnej tablicy.
+settling-in = Pierwsze próby, { $nth } z { $of }: zapisana, jeszcze na żadnej tablicy.
 day-limit = To dziś próba { $today ->
     [3] trzecia
     [4] czwarta
