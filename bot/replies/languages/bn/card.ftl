@@ -7,7 +7,7 @@ card-step = { $nth }. { $pieces } { $component }, { $technique }{ $tool ->
    *[other] , হাতিয়ার { $tool }
  }{ $where ->
     [nowhere] {""}
-    [hours] , ঘড়ির { $at }-এ
+    [hours] , ঘড়িতে { $at }
    *[words] , { $at }
  }
 card-accept = ভালো, যখন: { $accept }।
