@@ -11,7 +11,7 @@ from typing import TypeVar
 from bot.services.authority import may_invite, may_replace
 from bot.services.house import House
 from bot.services.ports.events import Edit, Message, Reaction, Redaction
-from bot.services.ports.messages import Outgoing
+from bot.services.ports.messages import EventRef, Outgoing
 from bot.services.ports.records import Kitchen
 from bot.services.ports.world import UnitOfWork
 from bot.services.speaker import Speaker
@@ -96,14 +96,19 @@ async def move_in(house: House, work: UnitOfWork, speaker: Speaker, room_id: str
 
 
 async def _move(house: House, work: UnitOfWork, speaker: Speaker, kitchen: Kitchen, new: str) -> None:
-    live = [one.drill.label for one in reversed(await work.drills.live_in(kitchen.room_id))]
-    line = await speaker.notice(
-        new, house.phrases("moved-here-live", drills=", ".join(live)) if live else house.phrases("moved-here")
-    )
+    goes_on = await replacement_of(work, new)  # once more, while the bot was away: there nobody would hear it
+    line = None if goes_on else await _say_moved(house, work, speaker, kitchen, new)
     await work.moves.carry_over(kitchen.room_id, new, line)
     await _tell(house, speaker, house.phrases("kitchen-moved", old=kitchen.room_id, new=new))
-    if await is_replaced(work, new):  # once more, while the bot was away
+    if await is_replaced(work, new):
         await follow(house, work, speaker, new)
+
+
+async def _say_moved(house: House, work: UnitOfWork, speaker: Speaker, kitchen: Kitchen, new: str) -> EventRef:
+    live = [one.drill.label for one in reversed(await work.drills.live_in(kitchen.room_id))]
+    return await speaker.notice(
+        new, house.phrases("moved-here-live", drills=", ".join(live)) if live else house.phrases("moved-here")
+    )
 
 
 async def moved_to(work: UnitOfWork, room_id: str) -> str | None:

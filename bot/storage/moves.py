@@ -39,11 +39,12 @@ _STRANGER = {"consent": None, "counted_since": None, "role": "cook", "on_boards"
 class SqlMoves(Repository):
     """Carries a kitchen over."""
 
-    async def carry_over(self, old: str, new: str, thread: EventRef) -> None:
+    async def carry_over(self, old: str, new: str, thread: EventRef | None) -> None:
         """Make everything of the kitchen in the old room that of the new one, the room's own state apart."""
         moved = await self._redirect_unsent(old, new)
-        goes_on = (live_drills.c.room_id == old, ~live_drills.c.announced, live_drills.c.root.not_in(moved))
-        await self._do(update(live_drills).where(*goes_on).values(root=thread))
+        if thread:
+            goes_on = (live_drills.c.room_id == old, ~live_drills.c.announced, live_drills.c.root.not_in(moved))
+            await self._do(update(live_drills).where(*goes_on).values(root=thread))
         await self._move_members(old, new)
         for table in metadata.sorted_tables:
             if table not in (*STAYS, *BY_HAND):

@@ -80,11 +80,11 @@ class Schedules(Protocol):
 class Moves(Protocol):
     """A kitchen's room that is replaced by another."""
 
-    async def carry_over(self, old: str, new: str, thread: EventRef) -> None:
+    async def carry_over(self, old: str, new: str, thread: EventRef | None) -> None:
         """Make everything of the kitchen in the old room that of the new one, the room's own state apart.
 
-        Drills whose week goes on continue in this thread. What was never tried to be sent goes to the new room, a
-        reaction to something in the old room apart. Who is not in the new room yet counts as having left.
+        Drills whose week goes on continue in this thread, if there is one. What was never tried to be sent goes to the
+        new room, a reaction to something in the old room apart. Who is not in the new room yet counts as having left.
         """
 
 
