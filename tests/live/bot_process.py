@@ -32,18 +32,27 @@ class BotProcess:
         """The same as a URL."""
         return f"sqlite+aiosqlite:///{self.database}"
 
-    def configure(self, server: Homeserver, inviter: str, *, database_url: str | None = None) -> None:
-        """Write its settings: no limit of its own on sending, invitations from one person."""
+    def configure(
+        self,
+        server: Homeserver,
+        inviter: str,
+        *,
+        database_url: str | None = None,
+        through: str = "",
+        encryption: bool = True,
+    ) -> None:
+        """Write its settings: no limit of its own on sending, invitations from one person, a proxy if there is one."""
         self.directory.mkdir(parents=True, exist_ok=True)
         (self.directory / "config.toml").write_text(
             f"""
 [matrix]
-homeserver = "{server.url}"
+homeserver = "{through or server.url}"
 user = "{self.user_id}"
 password_file = "{self.directory / "password"}"
 messages_per_second = 1000
 burst = 1000
 [encryption]
+enabled = {str(encryption).lower()}
 store = "{self.directory / "crypto"}"
 key_file = "{self.directory / "key"}"
 [storage]

@@ -16,9 +16,11 @@ from bot.matrix.sync import SyncLoop
 from bot.services.ports.messages import Cause, EventRef
 from bot.storage.storage import SqlStorage
 from tests.fakes import FixedClock, a_note
+from tests.live.bot_process import BotProcess
 from tests.live.listening import new_loop
 from tests.live.people import PASSWORD, Person, sign_in
 from tests.live.saying import Say, new_sender
+from tests.live.whole_bot import Team
 from tests.matrix.fakes import Reports, Rests, a_world
 
 _NUMBERS = itertools.count(1)
@@ -134,3 +136,12 @@ async def kitchen(client: Client, chef: Person) -> str:
     await chef.invite(room_id, client.user_id)
     await client.join(room_id)
     return room_id
+
+
+@pytest.fixture
+async def team(server: Homeserver, person: MakePerson, chef: Person, tmp_path: Path) -> Team:
+    """Ime, Bastian, Noor and a bot that is down; without encryption, which has tests of its own."""
+    user_id = await server.register(f"platepace{next(_NUMBERS)}", PASSWORD)
+    team = Team(BotProcess(tmp_path, user_id), chef, await person("Bastian"), await person("Noor"))
+    team.bot.configure(server, chef.user_id, encryption=False)
+    return team
