@@ -97,6 +97,9 @@ async def test_random_kills_lose_nothing_and_repeat_nothing(tmp_path: Path) -> N
             started_s = time.perf_counter()
             async with bot.running():
                 await bot.until_settled(*(event for kitchen in kitchens for event in kitchen.sent.values()))
+                posts = sum(len(kitchen.posts) for kitchen in kitchens)
+                await bot.until("SELECT 1 WHERE (SELECT count(*) FROM occurrence) = ?", posts)
+                await bot.until_settled()
             caught_up_s = time.perf_counter() - started_s
             tallies = [await _tally(bot, kitchen) for kitchen in kitchens]
     print(f"\nseed {SEED}: {KILLS} kills of the bot, {restarts} of the homeserver")
