@@ -12,6 +12,7 @@ from aiohttp import web
 
 SYNC = r"GET .*/sync"
 SEND = r"PUT .*/send/m\.room\.message/"
+SENDING_ANYTHING = r"PUT .*/send/"
 ANYTHING = r".*"
 
 _ENDLESS = 10**9
