@@ -22,7 +22,6 @@ from bot.matrix.sync import SyncLoop
 from bot.matrix.uploads import Uploads
 from bot.matrix.world import World
 from bot.rendering import RenderingProcess
-from bot.replies.phrases import english
 from bot.services.faults import Faults
 from bot.services.house import Group, House
 from bot.services.inbox import InboxWorker
@@ -59,6 +58,7 @@ def build_house(
     clock: Clock,
     bot_id: str,
     zone: str = "UTC",
+    language: str = "en",
     chefs: frozenset[str] = frozenset(),
     admin_room: str | None = None,
     groups: tuple[Group, ...] = (),
@@ -68,11 +68,11 @@ def build_house(
         seconds=load_seconds(),
         course=load_course,
         clock=clock,
-        phrases=english(),
         bot_id=bot_id,
         chefs=chefs,
         admin_room=admin_room,
         zone=zone,
+        language=language,
         groups=groups,
     )
 
@@ -206,6 +206,7 @@ def _join(
         clock=clock,
         bot_id=settings.matrix.user,
         zone=settings.kitchen.zone,
+        language=settings.kitchen.language,
         chefs=settings.people.chefs,
         admin_room=settings.admin.room,
         groups=tuple(Group(group.name, group.rooms) for group in settings.groups),

@@ -50,10 +50,12 @@ class Heard:
 class Rehearsal:
     """A bot at work on a storage of its own, fed by hand; what it says is given back once and not kept."""
 
-    def __init__(self, start: datetime, *, zone: str, url: str, groups: tuple[Group, ...] = ()) -> None:
+    def __init__(
+        self, start: datetime, *, zone: str, url: str, groups: tuple[Group, ...] = (), language: str = "en"
+    ) -> None:
         self.now = start
         self.storage = SqlStorage(url, lambda: self.now)
-        self.house = build_house(clock=lambda: self.now, bot_id=BOT, zone=zone, groups=groups)
+        self.house = build_house(clock=lambda: self.now, bot_id=BOT, zone=zone, groups=groups, language=language)
         handle = Interpreter(self.house, vocabulary())
         self._inbox = InboxWorker(self.storage, self.house, handle, wake_sender=_nobody)
         self._planner = Planner(self.storage, self.house, wake_sender=_nobody)
@@ -202,10 +204,10 @@ def _nobody() -> None:
 
 @asynccontextmanager
 async def rehearsal(
-    start: datetime, *, zone: str = "UTC", url: str = IN_MEMORY, groups: tuple[Group, ...] = ()
+    start: datetime, *, zone: str = "UTC", url: str = IN_MEMORY, groups: tuple[Group, ...] = (), language: str = "en"
 ) -> AsyncIterator[Rehearsal]:
     """A rehearsal on a database in memory, or at a URL, that begins at this moment."""
-    stage = Rehearsal(start, zone=zone, url=url, groups=groups)
+    stage = Rehearsal(start, zone=zone, url=url, groups=groups, language=language)
     await stage.storage.migrate()
     try:
         yield stage

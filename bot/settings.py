@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError, available_timezones
 from pydantic import AfterValidator, BaseModel, Field, SecretStr, ValidationError
 
 from bot.errors import OperatorError
+from bot.replies.accepted_words import languages
 
 
 def _zone(name: str) -> str:
@@ -19,6 +20,12 @@ def _zone(name: str) -> str:
     except (ZoneInfoNotFoundError, ValueError, OSError):
         near = get_close_matches(name, available_timezones(), n=1, cutoff=0.5)
         raise ValueError(f"unknown time zone {name!r}" + (f"; did you mean {near[0]!r}?" if near else "")) from None
+
+
+def _language(code: str) -> str:
+    if code not in languages():
+        raise ValueError(f"unknown language {code!r}; there are {', '.join(languages())}")
+    return code
 
 
 class MatrixSettings(BaseModel, extra="forbid"):
@@ -60,6 +67,7 @@ class KitchenSettings(BaseModel, extra="forbid"):
     """What a kitchen starts with until its chef says otherwise."""
 
     zone: Annotated[str, AfterValidator(_zone)] = "UTC"
+    language: Annotated[str, AfterValidator(_language)] = "en"
 
 
 class GroupSettings(BaseModel, extra="forbid"):

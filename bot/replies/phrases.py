@@ -38,10 +38,15 @@ class Phrases:
         self._unread = {found[1]: found[0] for source in catalogue(language) for found in _SENTENCE.finditer(source)}
 
     def __call__(self, key: str, **values: str | int | float) -> str:
-        """The sentence; a KeyError for a key that the catalogue lacks, a ValueError for a place left unfilled."""
+        """The sentence; a KeyError for a key that there is not, a ValueError for a place left unfilled.
+
+        One that is not translated yet is said in English, which a cook can ask about; silence is no answer.
+        """
         pattern = self._bundle.get_message(key).value if self.has(key) else None
         if pattern is None:
-            raise KeyError(key)
+            if self.language == "en":
+                raise KeyError(key)
+            return english()(key, **values)
         said, faults = self._bundle.format_pattern(pattern, values)
         if faults:
             raise ValueError(f"{key}: {faults}")
@@ -60,6 +65,11 @@ class Phrases:
 
 
 @cache
+def phrases_in(language: str) -> Phrases:
+    """The catalogue of a language, read when it is first spoken and kept; no other is."""
+    return Phrases(language)
+
+
 def english() -> Phrases:
     """The English catalogue."""
-    return Phrases("en")
+    return phrases_in("en")

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from bot.domain.kitchen_day import quiet_until
 from bot.domain.places import Board
+from bot.replies.phrases import Phrases, phrases_in
 from bot.replies.pictures.week_close import OWN, week_close
 from bot.services.boards import boards_for, closing_lines, freeze, names_on_boards
 from bot.services.house import House
@@ -33,15 +34,15 @@ async def announce_closing(house: House, work: UnitOfWork, live: LiveDrill) -> b
         return False
     ran = bool(await work.runs.on_board(live.id))
     if ran:
-        text, drawn = await _closing(house, work, live)
+        text, drawn = await _closing(work, phrases_in(kitchen.language), live)
         await Speaker(work, Cause(event_id=f"close:{live.id}")).post(live.room_id, text, drawn)
     await work.drills.save_live(replace(live, announced=True))
     return ran
 
 
-async def _closing(house: House, work: UnitOfWork, live: LiveDrill) -> tuple[str, Attachment]:
+async def _closing(work: UnitOfWork, say: Phrases, live: LiveDrill) -> tuple[str, Attachment]:
     """What a closed board came to, in words and drawn."""
-    say, boards = house.phrases, await boards_for(work, live)
+    boards = await boards_for(work, live)
     lines = await closing_lines(work, say, live, boards)
     own, names = boards.placed.get(OWN, Board(())), await names_on_boards(work, live.room_id)
     drawing = week_close(say, live.drill, live.week, own, names, boards.together, lines)

@@ -3,6 +3,7 @@
 from bot.domain.lighter import step_back, strain_of
 from bot.replies.coaching import step_back_line
 from bot.services.advice import advise
+from bot.services.languages import own_phrases
 from bot.services.meant import Meant
 from bot.services.ports.run_records import Run
 from bot.services.said import Said
@@ -15,4 +16,5 @@ async def advise_step_back(said: Said, run: Run, meant: Meant) -> None:
     runs = await said.work.runs.on_set_up(run.user_id, run.set_up_id)
     strain = step_back([each.result for each in runs]) if runs[-1].id == run.id else None
     if strain:
-        await advise(said, run.user_id, step_back_line(said.phrases, meant.drill, strain))
+        say = await own_phrases(said.house, said.work, run.room_id, run.user_id)
+        await advise(said, run.user_id, step_back_line(say, meant.drill, strain))

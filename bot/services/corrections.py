@@ -11,6 +11,7 @@ from bot.replies.results import result_line
 from bot.services.declared import is_declared
 from bot.services.doubts import doubt_clock
 from bot.services.house import House
+from bot.services.languages import own_phrases
 from bot.services.lines import LAPSES_AFTER, Line, ask_about, hold
 from bot.services.mates import hold_for_mate, partner_of, runner_of
 from bot.services.meant import Meant, meant_by
@@ -82,8 +83,10 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
         await hold_for_mate(said, mended, meant)
         return
     await said.work.runs.save(mended)
-    text = said.phrases("corrected", line=result_line(said.phrases, mended.result))
-    await (said.tell(text) if mended.result.kind == "stopped" else said.answer(text, meant.live))
+    aside = mended.result.kind == "stopped"
+    say = said.own_phrases if aside else said.phrases
+    text = say("corrected", line=result_line(say, mended.result))
+    await (said.tell(text) if aside else said.answer(text, meant.live))
 
 
 async def correct(said: Said, run: Run, sent: Sent) -> None:
@@ -102,12 +105,14 @@ async def correct(said: Said, run: Run, sent: Sent) -> None:
     fresh = _in_place_of(run, await work_out_line(then, run.line, sent, meant, run.user_id, run.partner))
     mended = await settled(said.house, said.work, _with_what_stays(run, fresh, sent))
     await said.work.runs.save(mended)
-    line = result_line(said.phrases, mended.result)
     if mended.result.kind != "stopped":
+        line = result_line(said.phrases, mended.result)
         await said.answer(said.phrases("corrected", line=line), meant.live)
     for cook in filter(None, (run.user_id, run.partner)):
         when = await left_in_peace_until(said.house, said.work, run.room_id, cook)
-        text = said.phrases("corrected-by", chef=said.name, at=_local_time(said, run), line=line)
+        say = await own_phrases(said.house, said.work, run.room_id, cook)
+        line = result_line(say, mended.result)
+        text = say("corrected-by", chef=said.name, at=_local_time(said, run), line=line)
         await said.speaker.tell(cook, text, not_before=when)
     await tell_changes(said.house, said.work, said.speaker, [run])
 

@@ -5,6 +5,7 @@ import logging
 from collections.abc import Awaitable, Callable
 
 from bot.services.house import House
+from bot.services.languages import room_phrases
 from bot.services.ports.events import Message, Received
 from bot.services.ports.messages import Cause
 from bot.services.ports.world import Storage, UnitOfWork, Wake
@@ -79,7 +80,7 @@ class InboxWorker:
         event, phrases = received.event, self._house.phrases
         speaker = Speaker(work, Cause(event_id=event.event_id, revision=-1))
         if isinstance(event, Message):
-            await speaker.notice(event.room_id, phrases("my-fault"))
+            await speaker.notice(event.room_id, (await room_phrases(self._house, work, event.room_id))("my-fault"))
         if self._house.admin_room:
             told = phrases("dead-event", event=event.event_id, problem=problem)
             await speaker.notice(self._house.admin_room, told)

@@ -40,9 +40,10 @@ class Line:
 
 async def ask_about(said: Said, line: Line, problem: UserError, *, among: int) -> None:
     """Say what is wrong with a line and what to send; where one word would answer, hold the line for it."""
-    text = said.phrases.reply_to(problem)
+    say = said.own_phrases if problem.key in IN_PRIVATE else said.phrases
+    text = say.reply_to(problem)
     if among > 1:
-        text = said.phrases("which-line", number=line.number + 1, problem=text)
+        text = say("which-line", number=line.number + 1, problem=text)
     kind = ASKS.get(problem.key)
     if kind and isinstance(line.read, Sent):
         await hold(said, [replace(line, read=_if_yes(line.read, problem))], kind, LAPSES_AFTER)

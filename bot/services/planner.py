@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.domain.kitchen_day import next_slot, quiet_until, slot_due, week_of
+from bot.replies.phrases import phrases_in
 from bot.services.closing import announce_closing, close_board
 from bot.services.house import House
 from bot.services.mates import let_go
@@ -91,9 +92,10 @@ class Planner:
     ) -> None:
         published = await _scheduled_drill(work, schedule)
         if published is None:
-            await speaker.notice(kitchen.room_id, self._house.phrases("nothing-published"))
+            await speaker.notice(kitchen.room_id, phrases_in(kitchen.language)("nothing-published"))
         elif slot.state == "missed":
-            await speaker.notice(kitchen.room_id, self._house.phrases("post-missed", drill=published.drill.label))
+            text = phrases_in(kitchen.language)("post-missed", drill=published.drill.label)
+            await speaker.notice(kitchen.room_id, text)
         else:
             await post_drill(self._house, work, speaker, kitchen, published, week=slot.slot, late=late)
 

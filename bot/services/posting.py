@@ -4,6 +4,7 @@ from datetime import date, datetime
 
 from bot.domain.kitchen_day import week_closes
 from bot.replies.card import posted_card
+from bot.replies.phrases import phrases_in
 from bot.replies.pictures.plate_card import plate_card
 from bot.services.expectations import keep_fitted
 from bot.services.house import House
@@ -29,9 +30,10 @@ async def post_drill(
     if await work.drills.live_for(kitchen.room_id, published.set_up_id, week):
         return None
     former = await work.drills.last_live(kitchen.room_id)
-    text = posted_card(house.phrases, published.drill, house.seconds, light=is_light_week(kitchen, week))
-    card = picture(f"drill-{published.drill.label}", plate_card(house.phrases, published.drill, house.seconds))
-    root = await speaker.post(kitchen.room_id, f"{house.phrases('late')} {text}" if late else text, card)
+    say = phrases_in(kitchen.language)
+    text = posted_card(say, published.drill, house.seconds, light=is_light_week(kitchen, week))
+    card = picture(f"drill-{published.drill.label}", plate_card(say, published.drill, house.seconds))
+    root = await speaker.post(kitchen.room_id, f"{say('late')} {text}" if late else text, card)
     await speaker.pin(kitchen.room_id, root, former.root if former else None)
     live = await work.drills.save_live(
         LiveDrill(

@@ -11,6 +11,7 @@ from bot.domain.pace import clock_text
 from bot.errors import UserError
 from bot.replies.dates import day_text
 from bot.replies.markup import link_to
+from bot.replies.phrases import phrases_in
 from bot.services.house import House
 from bot.services.ports.messages import Cause
 from bot.services.ports.records import Kitchen, Member
@@ -140,4 +141,5 @@ async def _nudge(house: House, work: UnitOfWork, kitchen: Kitchen, member: Membe
     if many and now >= morning:
         once = Speaker(work, Cause(event_id=f"judge:{kitchen.room_id}:{member.user_id}:{today}"))
         then = await left_in_peace_until(house, work, kitchen.room_id, member.user_id)
-        await once.tell(member.user_id, house.phrases("judge-waiting", runs=many), {"runs": many}, not_before=then)
+        say = phrases_in(member.language or kitchen.language)
+        await once.tell(member.user_id, say("judge-waiting", runs=many), {"runs": many}, not_before=then)

@@ -47,7 +47,7 @@ async def draft_raise(said: Said, label: str, nth: int) -> None:
     if way.fit == "refused":
         raise too_much(said.phrases, meant.drill, way)
     original = await said.work.drills.get(meant.set_up_id)
-    await draft_like(said, way.drill, original)
+    await draft_like(replace(said, aside=False), way.drill, original)
 
 
 async def say_ready(said: Said, label: str) -> None:

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from bot.replies.phrases import phrases_in
 from bot.services import upgrades
 from bot.services.house import House
 from bot.services.ports.events import Membership, RoomState
@@ -84,8 +85,14 @@ async def _leave_room(work: UnitOfWork, room_id: str, person: str | None) -> Non
 async def _open_kitchen(house: House, work: UnitOfWork, speaker: Speaker, event: Membership) -> None:
     state = await work.kitchens.state(event.room_id, "m.room.name")
     name = str(state[0].get("name") or "") if state else ""
-    kitchen = Kitchen(room_id=event.room_id, name=name or "the kitchen", opened_at=event.sent_at, zone=house.zone)
+    kitchen = Kitchen(
+        room_id=event.room_id,
+        name=name or "the kitchen",
+        opened_at=event.sent_at,
+        zone=house.zone,
+        language=house.language,
+    )
     await work.kitchens.save(kitchen)
     for drill in house.course():
         await work.drills.publish(event.room_id, drill, None, event.sent_at, seeded=True)
-    await speaker.post(event.room_id, house.phrases("first-message", zone=kitchen.zone))
+    await speaker.post(event.room_id, phrases_in(kitchen.language)("first-message", zone=kitchen.zone))

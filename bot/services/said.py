@@ -1,10 +1,11 @@
 """Something that a person said in a kitchen, with everything that is needed to answer it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from typing import Self
 
 from bot.replies.markup import plain_name
-from bot.replies.phrases import Phrases
+from bot.replies.phrases import Phrases, phrases_in
 from bot.services.authority import is_chef
 from bot.services.house import House
 from bot.services.ports.attachments import Attachment
@@ -22,6 +23,7 @@ class Said:
 
     ``room_id`` is where it was said, which is not the kitchen's room where ``private`` is true. ``arrived`` is its
     place in stream order, ``member`` what is known of the person in this kitchen. A ``picture``'s text is its caption.
+    ``aside`` says that the answer goes to the private room, wherever it was said.
     """
 
     house: House
@@ -40,6 +42,7 @@ class Said:
     reply_to: str | None = None
     mentions: tuple[str, ...] = ()
     picture: bool = False
+    aside: bool = False
 
     @property
     def name(self) -> str:
@@ -48,8 +51,17 @@ class Said:
 
     @property
     def phrases(self) -> Phrases:
-        """The sentences in the language to answer in."""
-        return self.house.phrases
+        """The sentences in the language to answer in: the person's own in private, the kitchen's in its room."""
+        return self.own_phrases if self.private or self.aside else phrases_in(self.kitchen.language)
+
+    @property
+    def own_phrases(self) -> Phrases:
+        """The sentences in the person's own language, for private answers; the kitchen's where none was said."""
+        return phrases_in(self.member.language or self.kitchen.language)
+
+    def answered_aside(self) -> Self:
+        """The same, to be answered in the private room."""
+        return replace(self, aside=True)
 
     @property
     def now(self) -> datetime:

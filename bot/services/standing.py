@@ -11,8 +11,10 @@ from datetime import date, datetime
 from bot.domain.bests import Judged, best_of, bests_of, usual_difference_s
 from bot.domain.pace import clock_text
 from bot.replies.dates import week_text
+from bot.replies.phrases import Phrases
 from bot.services.boards import boards_for, boards_of, closing_lines, freeze, is_light, names_of
 from bot.services.house import House
+from bot.services.languages import own_phrases, room_phrases
 from bot.services.ports.drill_records import LiveDrill
 from bot.services.ports.messages import Cause
 from bot.services.ports.run_records import Run
@@ -102,12 +104,13 @@ async def _compare_closed(
     now = boards_of(await week_of_posting(work, live, runs), light=light)
     if boards_of(await week_of_posting(work, live, runs_before), light=light) == now:
         return
-    told = await closing_lines(work, house.phrases, live, await boards_for(work, live))
+    say = await room_phrases(house, work, live.room_id)
+    told = await closing_lines(work, say, live, await boards_for(work, live))
     await freeze(work, live, now, live.closed_at or house.clock())
-    lines = await closing_lines(work, house.phrases, live, now)
+    lines = await closing_lines(work, say, live, now)
     if live.announced and lines != told:
-        of = {"drill": live.drill.wording.name, "week": week_text(house.phrases, live.week)}
-        text = house.phrases("board-correction", board="\n".join(lines), **of)
+        of = {"drill": live.drill.wording.name, "week": week_text(say, live.week)}
+        text = say("board-correction", board="\n".join(lines), **of)
         await speaker.notice(live.room_id, text, thread=live.root)
 
 
@@ -120,9 +123,10 @@ async def _tell_best(
         return
     changed = now.run if now else was.run if was else None
     by_s = was.net_s - now.net_s if was and now else 0
-    text = house.phrases(
+    say = await room_phrases(house, work, published.room_id)
+    text = say(
         key,
-        name=await whose(house, work, owner[0], changed),
+        name=await whose(say, work, owner[0], changed),
         drill=published.drill.wording.name,
         time=clock_text(now.net_s) if now else "",
         by=by_s,
@@ -133,13 +137,13 @@ async def _tell_best(
         await _tell_luck(house, work, published.room_id, owner, by_s)
 
 
-async def whose(house: House, work: UnitOfWork, cook: str, run: Run | None) -> str:
+async def whose(say: Phrases, work: UnitOfWork, cook: str, run: Run | None) -> str:
     """The cook's name; of a pair's run both names, the sender's first."""
-    names, unknown = await names_of(work, run.room_id) if run else {}, house.phrases("a-cook")
+    names, unknown = await names_of(work, run.room_id) if run else {}, say("a-cook")
     if run is None or run.partner is None:
         return names.get(cook, unknown)
     one, other = names.get(run.user_id, unknown), names.get(run.partner, unknown)
-    return house.phrases("pair-names", one=one, other=other)
+    return say("pair-names", one=one, other=other)
 
 
 def _change_of_best(was: Mark | None, now: Mark | None) -> str | None:
@@ -162,4 +166,5 @@ async def _tell_luck(house: House, work: UnitOfWork, room_id: str, owner: Owner,
     if usual:
         once_a_day = Speaker(work, Cause(event_id=f"luck:{owner[0]}:{house.clock().date()}"))
         then = await left_in_peace_until(house, work, room_id, owner[0])
-        await once_a_day.tell(owner[0], house.phrases("best-luck", by=by_s, noise=usual), not_before=then)
+        say = await own_phrases(house, work, room_id, owner[0])
+        await once_a_day.tell(owner[0], say("best-luck", by=by_s, noise=usual), not_before=then)

@@ -81,8 +81,10 @@ def _by_redo_alone(sent: Sent) -> bool:
 
 async def _answer_for(said: Said, run: Run, meant: Meant, hints: Sequence[str]) -> None:
     """Answer for a run that was kept: the result and the charge in the drill's thread, a stopped run in private."""
-    text = " ".join([result_line(said.phrases, run.result), *await remarks_on(said, run, meant), *hints])
-    if run.result.kind == "stopped":
+    aside = run.result.kind == "stopped"
+    told = said.answered_aside() if aside else said
+    text = " ".join([result_line(told.phrases, run.result), *await remarks_on(told, run, meant), *hints])
+    if aside:
         await said.tell(text, figures_of_result(run.result))
     elif said.kitchen.replies == "full" or said.private:
         await said.answer(text, meant.live, figures_of_result(run.result))

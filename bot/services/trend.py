@@ -52,7 +52,7 @@ async def ask_when_level(said: Said, run: Run, meant: Meant) -> None:
 
 
 async def _ask_what_to_change(said: Said, meant: Meant, trend: Trend) -> None:
-    question = level_question(said.phrases, meant.drill.wording.name, trend)
+    question = level_question(said.own_phrases, meant.drill.wording.name, trend)
     await advise(said, said.user_id, question, figures_of_trend(trend))
 
 

@@ -3,6 +3,7 @@
 from datetime import timedelta
 
 from bot.services.house import House
+from bot.services.languages import room_phrases
 from bot.services.ports.messages import Cause, EventRef
 from bot.services.ports.world import Storage, Wake
 from bot.services.speaker import Speaker
@@ -27,7 +28,7 @@ class Unreadable:
             waited = await work.sealed.untold(now - TOLD_AFTER)
             for event in waited:
                 speaker = Speaker(work, Cause(event_id=f"sealed:{event.session_id}"))
-                text = self._house.phrases("unreadable-message")
+                text = (await room_phrases(self._house, work, event.room_id))("unreadable-message")
                 await speaker.notice(event.room_id, text, reply_to=EventRef(event.event_id))
                 await work.sealed.mark_told(event.session_id)
         if waited:

@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import TypeVar
 
+from bot.replies.phrases import phrases_in
 from bot.services.authority import may_invite, may_replace
 from bot.services.house import House
 from bot.services.ports.events import Edit, Message, Reaction, Redaction
@@ -97,18 +98,17 @@ async def move_in(house: House, work: UnitOfWork, speaker: Speaker, room_id: str
 
 async def _move(house: House, work: UnitOfWork, speaker: Speaker, kitchen: Kitchen, new: str) -> None:
     goes_on = await replacement_of(work, new)  # once more, while the bot was away: there nobody would hear it
-    line = None if goes_on else await _say_moved(house, work, speaker, kitchen, new)
+    line = None if goes_on else await _say_moved(work, speaker, kitchen, new)
     await work.moves.carry_over(kitchen.room_id, new, line)
     await _tell(house, speaker, house.phrases("kitchen-moved", old=kitchen.room_id, new=new))
     if await is_replaced(work, new):
         await follow(house, work, speaker, new)
 
 
-async def _say_moved(house: House, work: UnitOfWork, speaker: Speaker, kitchen: Kitchen, new: str) -> EventRef:
+async def _say_moved(work: UnitOfWork, speaker: Speaker, kitchen: Kitchen, new: str) -> EventRef:
     live = [one.drill.label for one in reversed(await work.drills.live_in(kitchen.room_id))]
-    return await speaker.notice(
-        new, house.phrases("moved-here-live", drills=", ".join(live)) if live else house.phrases("moved-here")
-    )
+    say = phrases_in(kitchen.language)
+    return await speaker.notice(new, say("moved-here-live", drills=", ".join(live)) if live else say("moved-here"))
 
 
 async def moved_to(work: UnitOfWork, room_id: str) -> str | None:

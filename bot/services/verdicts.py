@@ -8,6 +8,7 @@ from bot.domain.run import work_out
 from bot.errors import UserError
 from bot.replies.results import result_line
 from bot.services.house import House
+from bot.services.languages import room_phrases
 from bot.services.ports.records import Role
 from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
@@ -56,7 +57,7 @@ async def take_verdict(said: Said, words: Words) -> bool:
     try:
         await judge(said, runs, words)
     except UserError as problem:
-        await said.tell(said.phrases.reply_to(problem))
+        await said.tell(said.own_phrases.reply_to(problem))
     else:
         await said.noted()
     return True
@@ -72,7 +73,7 @@ async def reread(said: Said, words: Words | None) -> bool:
             raise UserError("verdict-how")
         await judge(said, runs, words)
     except UserError as problem:
-        await said.tell(said.phrases.reply_to(problem))
+        await said.tell(said.own_phrases.reply_to(problem))
     return True
 
 
@@ -151,11 +152,12 @@ async def _tell_result(house: House, work: UnitOfWork, speaker: Speaker, run: Ru
     """Say in the drill's thread how the run reads by its judges, with the small mark of a correction."""
     live = await work.drills.live(run.live_id) if run.live_id else await work.drills.last_live(run.room_id)
     count = run.result.count
-    text = house.phrases(
+    say = await room_phrases(house, work, run.room_id)
+    text = say(
         "judged",
-        name=await whose(house, work, run.user_id, run),
+        name=await whose(say, work, run.user_id, run),
         good=count.accepted,
         attempted=count.attempted,
-        line=result_line(house.phrases, run.result),
+        line=result_line(say, run.result),
     )
     await speaker.notice(run.room_id, text, thread=live.root if live else None)

@@ -3,6 +3,7 @@
 from bot.domain.judging import may_judge
 from bot.replies.markup import plain_name
 from bot.services.house import House
+from bot.services.languages import own_phrases
 from bot.services.ports.events import Reaction
 from bot.services.ports.run_records import Run
 from bot.services.ports.world import UnitOfWork
@@ -31,7 +32,8 @@ async def raise_hand(house: House, work: UnitOfWork, speaker: Speaker, event: Re
     ):
         return
     if any([await is_namesake(work, run, event.sender) for run in runs]):
-        await speaker.tell(event.sender, house.phrases("hand-same-name"))
+        say = await own_phrases(house, work, runs[0].room_id, event.sender)
+        await speaker.tell(event.sender, say("hand-same-name"))
         return
     if await work.runs.raise_hand(event.target, event.sender, event.event_id):
         await tell_changes(house, work, speaker, runs)

@@ -57,7 +57,10 @@ OWNED = (
 NOT_THEIRS = (sessions, room_states, private_rooms, inbox, outbox)
 """The bot's own session, what a room says of itself, the way to reach somebody, and what is on its way in or out."""
 
-_BARE = {"name": "", "consent": None, "counted_since": None, "role": "cook", "on_boards": True, "ready": ()}
+_BARE = {
+    **{"name": "", "consent": None, "counted_since": None, "role": "cook", "on_boards": True, "ready": ()},
+    **{"rest_from": None, "rest_to": None, "language": None},
+}
 
 
 class SqlPersons(Repository):

@@ -101,6 +101,7 @@ kitchens = Table(
     Column("first_closing", Moment),
     Column("currency", Text),
     text("zone"),
+    text("language"),
     Column("day_turn", Time, nullable=False),
     Column("quiet_from", Time, nullable=False),
     Column("quiet_to", Time, nullable=False),
@@ -122,6 +123,7 @@ members = Table(
     kept("ready", tuple[int, ...]),
     Column("rest_from", Time),
     Column("rest_to", Time),
+    Column("language", Text),
 )
 Index(None, members.c.user_id)
 

@@ -6,6 +6,7 @@ from bot.words import (
     correcting,
     drafts,
     judging,
+    languages,
     logistics,
     looking,
     privacy,
@@ -34,5 +35,6 @@ def vocabulary() -> Vocabulary:
             *at_the_pass.WORDS,
             *logistics.WORDS,
             *privacy.WORDS,
+            *languages.WORDS,
         )
     )

@@ -60,9 +60,11 @@ class Vocabulary:
             raise UserError("unknown-word" if near else "unknown-word-no-hint", near=", ".join(f"`!{n}`" for n in near))
         if word.chef and not await said.is_chef():
             raise UserError(f"chef-only-{word.name}" if said.phrases.has(f"chef-only-{word.name}") else "chef-only")
-        try:
+        if not word.private:
             await word.does(said, rest.strip())
+            return
+        aside = said.answered_aside()
+        try:
+            await word.does(aside, rest.strip())
         except UserError as problem:
-            if not word.private:
-                raise
-            await said.tell(said.phrases.reply_to(problem))
+            await said.tell(aside.phrases.reply_to(problem))

@@ -21,7 +21,7 @@ def _rooms() -> None:
     op.create_table(
         "kitchen",
         _key("room_id"),
-        *_texts("name", "zone", "replies"),
+        *_texts("name", "zone", "replies", "language"),
         *_moments("opened_at"),
         _maybe_moment("first_closing"),
         _maybe("currency"),
@@ -35,6 +35,7 @@ def _rooms() -> None:
             _key("user_id"),
             *_texts("name", "state"),
             _maybe("consent"),
+            _maybe("language"),
             _maybe_moment("counted_since"),
             *_texts("role", "ready"),
             *_flags("on_boards"),

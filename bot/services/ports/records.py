@@ -19,7 +19,7 @@ class Kitchen:
     """A team's room and its settings; ``zone`` is an IANA name, ``day_turn`` the local hour at which the day turns.
 
     ``first_closing`` is when its first board was closed: whoever joins later has settling-in runs. ``currency`` is the
-    ISO 4217 code of its prices, None until a chef says it.
+    ISO 4217 code of its prices, None until a chef says it; ``language`` is what the bot speaks in the room.
     """
 
     room_id: str
@@ -32,6 +32,7 @@ class Kitchen:
     replies: Literal["full", "short"] = "full"
     first_closing: datetime | None = None
     currency: str | None = None
+    language: str = "en"
 
 
 Role = Literal["chef", "sous", "cook", "commis", "trainee", "judge"]
@@ -44,6 +45,7 @@ class Member:
 
     Public boards show only those who are ``on_boards``; ``ready`` are the set-ups that they said they are ready to
     have made harder. From ``rest_from`` to ``rest_to``, the break of a split shift, they are told nothing unasked.
+    ``language`` is what they are told in private in, None for the room's.
     """
 
     room_id: str
@@ -57,6 +59,7 @@ class Member:
     ready: tuple[int, ...] = ()
     rest_from: time | None = None
     rest_to: time | None = None
+    language: str | None = None
 
 
 @dataclass(frozen=True, kw_only=True)
