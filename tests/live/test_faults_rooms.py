@@ -1,31 +1,22 @@
-"""Authority and rooms on a real Synapse: version 12 creators, demotion, invitations taken back or refused, a bug.
+"""Authority on a real Synapse (version 12 creators, demotion), and a bug that one of many messages meets.
 
 What a room version 12 is: T, specification, room version 12 (creators above every level, room ids without a domain).
 """
 
-import asyncio
-from collections.abc import AsyncIterator, Callable
+from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from typing import Any
 
 import pytest
 
-from bot.homeserver import Homeserver
-from bot.matrix.client import Account, Client
-from bot.services.ports.events import Membership
 from bot.services.ports.world import UnitOfWork
 from bot.storage.storage import SqlStorage
-from tests.live.fault_proxy import Fault, fault_proxy, refusal
-from tests.live.listening import joins, new_loop, running, until_kept
 from tests.live.people import Person
 from tests.live.whole_bot import Team, at_work
-from tests.matrix.fakes import Reports
 
 pytestmark = pytest.mark.live
 
 LEVELS = "m.room.power_levels"
-JOIN = r"POST .*/join"
-FORBIDDEN = {"errcode": "M_FORBIDDEN", "error": "You are not invited to this room"}
 ODD_S = 172
 """A time of 2:52, at which the bug below strikes."""
 
@@ -56,58 +47,6 @@ async def set_levels(team: Team, room_id: str, levels: dict[str, Any]) -> None:
     """The creator sets the room's power levels, and the bot has seen it."""
     told = await team.chef.ask("PUT", f"rooms/{room_id}/state/{LEVELS}/", levels)
     await team.bot.until_settled(told["event_id"])
-
-
-async def test_an_invitation_refused_for_a_while_is_accepted_in_the_end(
-    server: Homeserver, bot_account: Account, storage: SqlStorage, reports: Reports, chef: Person
-) -> None:
-    """A server may not know yet of the invitation that it has just passed on."""
-    async with fault_proxy(server.url) as proxy, listening(proxy.url, bot_account) as client:
-        proxy.faults.append(Fault(JOIN, refusal(403, FORBIDDEN), times=2))
-        async with running(new_loop(client, storage, reports, chef)):
-            room_id = await chef.open_room(invite=[client.user_id])
-            await until_kept(storage, joins(client, room_id))
-        assert len([what for _, what in proxy.asked if "/join" in what]) == 3
-    assert reports.told == []
-
-
-async def test_an_invitation_taken_back_is_let_go(
-    server: Homeserver, bot_account: Account, storage: SqlStorage, reports: Reports, chef: Person
-) -> None:
-    """No further attempt is made; the next invitation counts."""
-    async with fault_proxy(server.url) as proxy, listening(proxy.url, bot_account) as client:
-        refused = Fault(JOIN, refusal(403, FORBIDDEN))
-        proxy.faults.append(refused)
-        async with running(new_loop(client, storage, reports, chef)):
-            room_id = await chef.open_room(invite=[client.user_id])
-            await until(lambda: refused.met > 0)
-            await chef.kick(room_id, client.user_id)
-            await until_kept(storage, lambda event: isinstance(event, Membership) and event.state == "leave")
-            tries = refused.met
-            await asyncio.sleep(0.6)  # the next two attempts would be 0.05 and 0.25 s later
-            assert refused.met == tries
-            proxy.faults.clear()
-            await chef.invite(room_id, client.user_id)
-            await until_kept(storage, joins(client, room_id))
-    assert reports.told == []
-
-
-async def until(condition: Callable[[], bool]) -> None:
-    """Wait until this holds."""
-    async with asyncio.timeout(20):
-        while not condition():  # noqa: ASYNC110 - the proxy only counts
-            await asyncio.sleep(0.01)
-
-
-@asynccontextmanager
-async def listening(url: str, account: Account) -> AsyncIterator[Client]:
-    """The bot's client, signed in at this address."""
-    client = Client(url, account)
-    await client.sign_in()
-    try:
-        yield client
-    finally:
-        await client.close()
 
 
 class _FailingRuns:
