@@ -119,7 +119,7 @@ def _stands_on(say: Phrases, row: Row) -> str:
         return say("expected-fitted", **times)
     if expected.runs:
         return say("expected-on-it", runs=expected.runs, **times)
-    ratios = {"standard": clock_text(expected.standard_s), "usual": f"{expected.usual:.3f}"}
+    ratios = {"standard": clock_text(expected.standard_s), "usual": say.decimal(expected.usual, 3)}
     if expected.drill is None:
         return say("expected-new", **times, **ratios)
-    return say("expected-new-drill", drill=f"{expected.drill:.3f}", **times, **ratios)
+    return say("expected-new-drill", drill=say.decimal(expected.drill, 3), **times, **ratios)

@@ -39,10 +39,10 @@ def _sum_line(say: Phrases, drill: Drill, sheet: Sheet, seconds: Seconds) -> str
     return say(
         "calls-sum",
         plates=way.plates,
-        built=f"{built_s:.1f}",
+        built=say.decimal(built_s, 1),
         wait=f"{wait_s:.0f}" if wait_s else "no",
-        swap=f"{built_s + wait_s - total_s:.1f}" if way.called.without else "no",
-        total=f"{total_s:.1f}",
+        swap=say.decimal(built_s + wait_s - total_s, 1) if way.called.without else "no",
+        total=say.decimal(total_s, 1),
     )
 
 

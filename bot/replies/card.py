@@ -46,7 +46,7 @@ def draft_card(say: Phrases, drill: Drill, seconds: Seconds, *, known: Drill | N
     if parent and not same:
         before = standard_s(parent.spec, parent.set_up, seconds)
         percent = change_percent(before, standard_s(drill.spec, drill.set_up, seconds))
-        lines.append(say("draft-child", label=parent.label, percent=f"{percent:+.1f}"))
+        lines.append(say("draft-child", label=parent.label, percent=say.decimal(percent, 1, signed=True)))
     return "\n".join([*lines, say("draft-publish")])
 
 

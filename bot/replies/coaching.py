@@ -66,7 +66,7 @@ def way_lines(say: Phrases, drill: Drill, ways: Sequence[Harder]) -> list[str]:
 
 def too_much(say: Phrases, drill: Drill, way: Harder) -> UserError:
     """Why a way up is refused, and by how much."""
-    return UserError("raise-too-much", way=_what(say, drill, way.change), percent=f"{way.percent:.1f}")
+    return UserError("raise-too-much", way=_what(say, drill, way.change), percent=say.decimal(way.percent, 1))
 
 
 def figures_of_raise(ready: int, cooks: int, target: int, ways: Sequence[Harder]) -> Figures:
@@ -146,7 +146,7 @@ def figures_of_next(advice: NextDrill, paces: StepPaces | None) -> Figures:
 
 
 def _item(say: Phrases, drill: Drill, nth: int, way: Harder) -> str:
-    return say("raise-item", nth=nth, way=_what(say, drill, way.change), percent=f"{way.percent:.1f}")
+    return say("raise-item", nth=nth, way=_what(say, drill, way.change), percent=say.decimal(way.percent, 1))
 
 
 def _what(say: Phrases, drill: Drill, change: Change) -> str:
@@ -175,8 +175,8 @@ def _paces_line(say: Phrases, paces: StepPaces) -> str:
         "next-paces",
         technique=paces.technique,
         drill=paces.drill,
-        pace=f"{step.pace_s:.2f}",
-        usual=f"{paces.usual_s:.2f}",
-        standard=f"{step.standard_s / step.touches:.2f}",
-        quarter="none" if paces.quarter_s is None else f"{paces.quarter_s:.2f}",
+        pace=say.decimal(step.pace_s, 2),
+        usual=say.decimal(paces.usual_s, 2),
+        standard=say.decimal(step.standard_s / step.touches, 2),
+        quarter="none" if paces.quarter_s is None else say.decimal(paces.quarter_s, 2),
     )

@@ -48,7 +48,7 @@ def _loss_line(say: Phrases, loss: Loss, currency: str) -> str:
     """The parts of the loss that there are, their sum, and what it costs where the component has a price."""
     unit, component = loss.need.unit, loss.need.component
     parts = [("cost-used-up", loss.used_up), ("cost-again", loss.again), ("cost-thrown", loss.thrown)]
-    told = [say(key, amount=amount_text(amount, unit)) for key, amount in parts if amount]
+    told = [say(key, amount=amount_text(say, amount, unit)) for key, amount in parts if amount]
     cost = loss.cost(digits_of(currency))
     if cost is None or loss.need.price is None:
         return say("cost-unpriced", component=component, parts=", ".join(told), unit=unit)
@@ -56,8 +56,8 @@ def _loss_line(say: Phrases, loss: Loss, currency: str) -> str:
         "cost-line",
         component=component,
         parts=", ".join(told),
-        total=amount_text(loss.total, unit),
-        price=_exact(loss.need.price) or "",
+        total=amount_text(say, loss.total, unit),
+        price=say.number(_exact(loss.need.price) or ""),
         cost=money_text(say, cost, currency),
     )
 
@@ -68,7 +68,7 @@ def _pass_line(say: Phrases, dish: Decimal | None, week: Week | None, currency: 
         return say("cost-no-dish")
     redo = week.redo if week else 1
     cost = money_text(say, dish * redo, currency)
-    return say("cost-pass", redo=redo, dish=money(dish, currency), cost=cost)
+    return say("cost-pass", redo=redo, dish=say.number(money(dish, currency)), cost=cost)
 
 
 def _exact(amount: Decimal | None) -> str | None:

@@ -8,9 +8,11 @@ from bot.replies.phrases import Phrases
 
 def even_line(say: Phrases, widths_mm: Sequence[float], called_mm: float | None, dots: Dots) -> str:
     """Equal dots: accept, or what is wrong with which."""
-    mean, spread = f"{dots.mean_mm:.1f}", f"{dots.spread_percent:.0f}"
+    mean, spread = say.decimal(dots.mean_mm, 1), f"{dots.spread_percent:.0f}"
     if dots.fault == "spread":
-        return say("dots-uneven", mean=mean, spread=f"{dots.spread_percent:.1f}", most=f"{MOST_SPREAD_PERCENT:.0f}")
+        return say(
+            "dots-uneven", mean=mean, spread=say.decimal(dots.spread_percent, 1), most=f"{MOST_SPREAD_PERCENT:.0f}"
+        )
     if called_mm is None:
         return say("dots-even", mean=mean, spread=spread)
     leeway, called = _mm(dots.leeway_mm), _mm(called_mm)

@@ -20,7 +20,7 @@ def _pair_line(say: Phrases, names: Sequence[str], check: Check) -> str:
     one, other = names
     percent = round(100 * check.agreed / check.photos)
     agreed = say("check-pair", one=one, other=other, agreed=check.agreed, photos=check.photos, percent=percent)
-    kappa = say("check-no-kappa") if check.kappa is None else say("check-kappa", kappa=f"{check.kappa:.2f}")
+    kappa = say("check-no-kappa") if check.kappa is None else say("check-kappa", kappa=say.decimal(check.kappa, 2))
     return f"{agreed} {kappa}"
 
 

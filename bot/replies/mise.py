@@ -48,11 +48,11 @@ def _need_line(say: Phrases, need: Need) -> str:
     return say(
         "mise-need",
         component=need.component,
-        total=amount_text(need.total, need.unit),
-        plate=amount_text(need.a_plate, need.unit),
+        total=amount_text(say, need.total, need.unit),
+        plate=amount_text(say, need.a_plate, need.unit),
         where=_where(need),
         tool=need.stays_in,
-        stays=amount_text(need.stays, "ml"),
+        stays=amount_text(say, need.stays, "ml"),
     )
 
 

@@ -1,10 +1,12 @@
 """The catalogue of sentences in one language, by key (Project Fluent: plural rules from Unicode CLDR)."""
 
 import re
+from decimal import Decimal
 from functools import cache
 from importlib.resources import files
 
 from babel import Locale
+from babel.numbers import get_decimal_symbol
 from fluent.runtime import FluentBundle, FluentResource
 
 from bot.errors import UserError
@@ -12,6 +14,11 @@ from bot.replies.markup import harmless
 
 _SENTENCE = re.compile(r"^([A-Za-z][\w-]*) *=.*(?:\n(?![A-Za-z#-]).*)*", re.MULTILINE)
 """A message of a Fluent file, up to the next message, term or comment, each of which begins its line."""
+
+DIGITS = "latn"
+"""Western digits in every language. CLDR gives Bengali its own by default, and Arabic in some countries; but kitchen
+clocks and scales show Western ones (common practice, no source), examples to type have them, and the numbers of one
+sentence should not stand in two scripts. What is typed may be in any script."""
 
 
 def catalogue(language: str) -> list[str]:
@@ -26,6 +33,11 @@ def is_right_to_left(language: str) -> bool:
     return Locale.parse(language).text_direction == "rtl"
 
 
+def decimal_sign(language: str) -> str:
+    """What stands between the whole and the parts of a number."""
+    return str(get_decimal_symbol(language, numbering_system=DIGITS))
+
+
 class Phrases:
     """Gives the sentence for a key with its places filled.
 
@@ -34,6 +46,7 @@ class Phrases:
 
     def __init__(self, language: str) -> None:
         self.language = language
+        self._point = decimal_sign(language)
         self._bundle = FluentBundle([language], use_isolating=is_right_to_left(language))
         self._unread = {found[1]: found[0] for source in catalogue(language) for found in _SENTENCE.finditer(source)}
 
@@ -51,6 +64,14 @@ class Phrases:
         if faults:
             raise ValueError(f"{key}: {faults}")
         return str(said)
+
+    def decimal(self, number: float | Decimal, places: int, *, signed: bool = False) -> str:
+        """The number with so many figures behind the point, which is the language's own."""
+        return self.number(f"{number:{'+' if signed else ''}.{places}f}")
+
+    def number(self, figures: str) -> str:
+        """A number in plain figures, such as ``3.25``, as the language writes it."""
+        return figures.replace(".", self._point)
 
     def has(self, key: str) -> bool:
         """Whether the catalogue has this key."""

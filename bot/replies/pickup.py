@@ -41,18 +41,18 @@ def sum_line(say: Phrases, plates: int, limit_s: int, touch_s: float, line: Line
     """The time as a chef adds it up, and how often a plate has to leave."""
     return say(
         "pickup-sum",
-        touch=_seconds(touch_s),
+        touch=_seconds_text(say, touch_s),
         more=str(plates - 1),
-        largest=_seconds(line.largest_s),
+        largest=_seconds_text(say, line.largest_s),
         time=clock_text(line.time_s),
         limit=clock_text(limit_s),
-        takt=_seconds(limit_s / plates),
+        takt=_seconds_text(say, limit_s / plates),
     )
 
 
 def own_pace_line(say: Phrases, line: Line, ratio: float) -> str:
     """What the kitchen's own median makes of a line."""
-    return say("pickup-own-pace", ratio=f"{ratio:.2f}", time=clock_text(line.time_s * ratio))
+    return say("pickup-own-pace", ratio=say.decimal(ratio, 2), time=clock_text(line.time_s * ratio))
 
 
 def _fits(say: Phrases, limit_s: int, line: Line) -> str:
@@ -122,7 +122,7 @@ def _variant(step: Step) -> str:
     return step.technique.replace(" ", "-")
 
 
-def _seconds(seconds: float) -> str:
+def _seconds_text(say: Phrases, seconds: float) -> str:
     """To a tenth of a second where that is exact, else to a hundredth."""
     tenth = f"{seconds:.1f}"
-    return tenth if abs(float(tenth) - seconds) < 1e-9 else f"{seconds:.2f}"  # noqa: PLR2004 - a hair of a double
+    return say.number(tenth if abs(float(tenth) - seconds) < 1e-9 else f"{seconds:.2f}")  # noqa: PLR2004 - a hair of a double

@@ -67,7 +67,7 @@ def needs(say: Phrases, ground: Ground) -> dict[str, str | int]:
 def band_text(say: Phrases, band: Band) -> str:
     """A pace across drills as a band, its ends rounded outwards."""
     low, high = floor(10 * band.low) / 10, ceil(10 * band.high) / 10
-    return say("band", low=f"{low:.1f}", high=f"{high:.1f}")
+    return say("band", low=say.decimal(low, 1), high=say.decimal(high, 1))
 
 
 def quarter_figures(ranked: QuarterBoard) -> Figures:

@@ -13,7 +13,7 @@ def result_line(say: Phrases, result: Result) -> str:
     if result.net_s is None:
         gate = time_gate(count.attempted)
         return say("no-time", accepted=count.accepted, gate=gate) if count.accepted else say("none-accepted", gate=gate)
-    pace = f"{result.net_s / result.touches:.2f}"
+    pace = say.decimal(result.net_s / result.touches, 2)
     if result.kind == "short":
         return say("short", accepted=count.accepted, attempted=count.attempted, pace=pace)
     if count.redo:
@@ -26,7 +26,7 @@ def result_line(say: Phrases, result: Result) -> str:
         plates=count.plates,
         rebuilt=count.rebuilt,
         pace=pace,
-        levelled=f"{result.levelled_s:.2f}",
+        levelled=say.decimal(result.levelled_s or 0, 2),
     )
 
 

@@ -41,18 +41,18 @@ def sum_lines(say: Phrases, drill: Drill, result: Result) -> list[str]:
     )
     if result.net_s is None or result.pace_s is None or result.levelled_s is None:
         return [first, say("why-no-time", gate=time_gate(count.attempted), attempted=count.attempted)]
-    net = f"{result.net_s:.1f}"
-    levelled_touches = f"{result.standard_s / LEVELLED_TOUCH_S:.1f}"
+    net = say.decimal(result.net_s, 1)
+    levelled_touches = say.decimal(result.standard_s / LEVELLED_TOUCH_S, 1)
     return [
         first,
         *(_charge_lines(say, result) if count.redo else []),
-        say("why-pace", net=net, touches=result.touches, pace=f"{result.pace_s:.2f}"),
+        say("why-pace", net=net, touches=result.touches, pace=say.decimal(result.pace_s, 2)),
         say(
             "why-levelled",
-            standard=f"{result.standard_s:.1f}",
+            standard=say.decimal(result.standard_s, 1),
             levelled_touches=levelled_touches,
             net=net,
-            levelled=f"{result.levelled_s:.2f}",
+            levelled=say.decimal(result.levelled_s, 2),
         ),
     ]
 
@@ -62,8 +62,8 @@ def difficulty_line(say: Phrases, standard: float, difficulty: Difficulty) -> st
     time = clock_text(standard)
     match difficulty:
         case Fitted(factor, runs, cooks):
-            low, high = f"{factor.low:.2f}", f"{factor.high:.2f}"
-            value = f"{factor.value:.2f}"
+            low, high = say.decimal(factor.low, 2), say.decimal(factor.high, 2)
+            value = say.decimal(factor.value, 2)
             return say("why-fitted", standard=time, factor=value, low=low, high=high, runs=runs, cooks=cooks)
         case None:
             return say("why-not-compared", standard=time)
@@ -94,20 +94,20 @@ def _charge_lines(say: Phrases, result: Result) -> list[str]:
         say(
             "why-charge",
             change=f"{result.change_s:.0f}",
-            alone=f"{result.alone_s:.1f}",
+            alone=say.decimal(result.alone_s, 1),
             clock_s=result.clock_s,
-            standard=f"{result.standard_s:.1f}",
-            one=f"{one_s:.2f}",
+            standard=say.decimal(result.standard_s, 1),
+            one=say.decimal(one_s, 2),
         ),
         say(
             "why-net",
             redo=count.redo,
             attempted=count.attempted,
             accepted=count.accepted,
-            one=f"{one_s:.2f}",
-            charge=f"{charge_s:.1f}",
+            one=say.decimal(one_s, 2),
+            charge=say.decimal(charge_s, 1),
             seconds=result.clock_s,
-            net=f"{result.net_s:.1f}",
+            net=say.decimal(result.net_s or 0, 1),
             time=clock_text(result.net_s or 0),
         ),
     ]

@@ -17,9 +17,9 @@ def table_lines(
             name=drill.wording.name,
             label=drill.label,
             plates=drill.set_up.plates,
-            wide=cm_text(plate_cm(drill.spec) or 0),
-            length=cm_text(table.length_cm),
-            depth=cm_text(table.depth_cm),
+            wide=cm_text(say, plate_cm(drill.spec) or 0),
+            length=cm_text(say, table.length_cm),
+            depth=cm_text(say, table.depth_cm),
         )
     ]
     for pattern in patterns:
@@ -39,8 +39,8 @@ def own_table_lines(say: Phrases, drill: Drill, pattern: Pattern) -> list[str]:
         name=drill.wording.name,
         label=drill.label,
         pattern=_pattern_text(say, pattern),
-        length=cm_text(pattern.length_cm),
-        depth=cm_text(pattern.depth_cm),
+        length=cm_text(say, pattern.length_cm),
+        depth=cm_text(say, pattern.depth_cm),
     )
     return [head, *_drawn(say, pattern)]
 
@@ -61,14 +61,14 @@ def _pattern_line(say: Phrases, pattern: Pattern) -> str:
     if not pattern.in_reach:
         verdicts.append(say("table-out-of-reach"))
     if pattern.short_length_cm:
-        verdicts.append(say("table-short", cm=cm_text(pattern.short_length_cm)))
+        verdicts.append(say("table-short", cm=cm_text(say, pattern.short_length_cm)))
     if pattern.short_depth_cm:
-        verdicts.append(say("table-too-deep", cm=cm_text(pattern.short_depth_cm)))
+        verdicts.append(say("table-too-deep", cm=cm_text(say, pattern.short_depth_cm)))
     return say(
         "table-pattern",
         pattern=_pattern_text(say, pattern),
-        length=cm_text(pattern.length_cm),
-        depth=cm_text(pattern.depth_cm),
+        length=cm_text(say, pattern.length_cm),
+        depth=cm_text(say, pattern.depth_cm),
         verdict="; ".join(verdicts) or say("table-fits"),
     )
 
@@ -79,8 +79,8 @@ def _fewer_line(say: Phrases, fewer: Pattern) -> str:
         plates=fewer.set_up.plates,
         rows=fewer.set_up.rows,
         pattern=_pattern_text(say, fewer),
-        length=cm_text(fewer.length_cm),
-        depth=cm_text(fewer.depth_cm),
+        length=cm_text(say, fewer.length_cm),
+        depth=cm_text(say, fewer.depth_cm),
     )
 
 
@@ -95,9 +95,9 @@ def _drawn(say: Phrases, pattern: Pattern) -> list[str]:
         return [say("table-one-row", numbers=rows[0])]
     drawn = say("table-two-rows", far=rows[0], near=rows[1])
     reach = "far" if pattern.depth_cm > LONGEST_REACH_CM else "near"
-    return [drawn, say("table-walk", reach=reach, depth=cm_text(pattern.depth_cm))]
+    return [drawn, say("table-walk", reach=reach, depth=cm_text(say, pattern.depth_cm))]
 
 
-def cm_text(length: float) -> str:
+def cm_text(say: Phrases, length: float) -> str:
     """``178``, or ``59.5`` where it is no whole centimetre."""
-    return f"{length:.1f}".removesuffix(".0")
+    return say.number(f"{length:.1f}".removesuffix(".0"))

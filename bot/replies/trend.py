@@ -70,7 +70,7 @@ def _speed_line(say: Phrases, drill: str, trend: Trend, progress: Progress) -> s
         count=look.runs,
         first=clock_text(exp(look.line.at(0))),
         last=clock_text(exp(look.line.at(look.runs - 1))),
-        percent=f"{100 * abs(exp(look.line.slope) - 1):.1f}",
+        percent=say.decimal(100 * abs(exp(look.line.slope) - 1), 1),
     )
 
 

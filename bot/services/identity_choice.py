@@ -121,4 +121,4 @@ async def _put_to_choice(said: Said, question: Question) -> tuple[Draft, Publish
 def _percent(said: Said, old: Drill, new: Drill) -> str:
     seconds = said.house.seconds
     before, after = standard_s(old.spec, old.set_up, seconds), standard_s(new.spec, new.set_up, seconds)
-    return f"{change_percent(before, after):+.1f}"
+    return said.phrases.decimal(change_percent(before, after), 1, signed=True)

@@ -8,6 +8,7 @@ import pytest
 from bot.domain.drill import Drill, Spec, Step
 from bot.domain.mise import Need, amount_a_plate, mise_of
 from bot.replies.amounts import amount_text
+from bot.replies.phrases import english
 from tests.domain.kitchen import EVERY, FULL_TIDE, LOCK_GATE, ROPE_COIL, SECONDS
 
 BY_LABEL = {drill.label: drill for drill in EVERY}
@@ -25,7 +26,7 @@ def _step(technique: str, pieces: int, at: str = "") -> Step:
 def test_full_tide() -> None:
     """Twelve plates of Full tide: 79 ml of gel and 25 in the bottle, 53 g, 66 rounds, 251 ml, 27, 1.3 ml, 27."""
     mise = mise_of(FULL_TIDE, 1, SECONDS)
-    assert {need.component: amount_text(need.total, need.unit) for need in mise.needs} == {
+    assert {need.component: amount_text(english(), need.total, need.unit) for need in mise.needs} == {
         "gel": "79 ml",
         "coffee": "53 g",
         "courgette": "66",
@@ -60,7 +61,7 @@ def test_a_component_of_several_steps_is_one_line() -> None:
     """Buoys takes gel for its line and its dots together; of rice filled, pressed and lifted the filling counts."""
     (gel,) = mise_of(BY_LABEL["3"], 1, SECONDS).needs
     assert gel.a_plate == Decimal(6) + Decimal("1.617")
-    assert amount_text(gel.total, "ml") == "67 ml"
+    assert amount_text(english(), gel.total, "ml") == "67 ml"
     assert _needs(LOCK_GATE)["rice"].a_plate == 30
 
 

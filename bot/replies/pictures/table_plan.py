@@ -32,7 +32,7 @@ def table_plan(
         sheet.gap(BETWEEN_PX)
         sheet.paragraph(say("table-rows", rows=set_up.rows, columns=set_up.columns), 14, bold=True)
         sheet.gap(20)
-        _Plan(sheet, set_up, top, scale, wide_cm, sheet.below).draw()
+        _Plan(say, sheet, set_up, top, scale, wide_cm, sheet.below).draw()
     sheet.gap(6)
     sheet.paragraph(say("picture-walk"), SMALL_PX, ink=SOFT)
     sheet.paragraph(say("picture-reach", often=COMFORTABLE_REACH_CM, seldom=LONGEST_REACH_CM), SMALL_PX, ink=SOFT)
@@ -47,6 +47,7 @@ def _top(pattern: Pattern, table: Table | None) -> Table:
 class _Plan:
     """A set-up on one table top, from ``upper`` downwards; the cook stands below it."""
 
+    say: Phrases
     sheet: Sheet
     set_up: SetUp
     top: Table
@@ -69,8 +70,8 @@ class _Plan:
         y, x = self.upper - 7, self.sheet.margin + long + 8
         self._span((self.sheet.margin, y), (self.sheet.margin + long, y))
         self._span((x, self.upper), (x, self.upper + deep))
-        length = left_to_right(f"{cm_text(self.top.length_cm)} cm")
-        depth = cm_text(self.top.depth_cm)
+        length = left_to_right(f"{cm_text(self.say, self.top.length_cm)} cm")
+        depth = cm_text(self.say, self.top.depth_cm)
         self.sheet.words((self.sheet.margin + long / 2, y - 4), length, SMALL_PX, ink=SOFT)
         self.sheet.words((x + 4, self.upper + deep), depth, SMALL_PX, ink=SOFT, anchor="start")
 
