@@ -49,6 +49,11 @@ def fold_digits(text: str) -> str:
     return text if text.isascii() else "".join(map(_plain, text))
 
 
+def western_digits(text: str) -> str:
+    """The text with every script's digits as Western ones and without unseen direction marks, otherwise as typed."""
+    return text if text.isascii() else "".join(map(_western, text))
+
+
 def is_clocklike(text: str) -> bool:
     """Whether this was meant as a clock, rightly written or not: ``8:05``, ``8 min 5``, but also ``8.05``, ``8:65``."""
     typed = _tidy(text)
@@ -74,10 +79,15 @@ def read_clock(text: str) -> int:
 
 
 def _plain(character: str) -> str:
+    plain = _western(character)
+    return _MARKS.get(plain, plain)
+
+
+def _western(character: str) -> str:
     if character in _UNSEEN:
         return ""
     digit = unicodedata.decimal(character, None)
-    return _MARKS.get(character, character) if digit is None else str(digit)
+    return character if digit is None else str(digit)
 
 
 def _tidy(text: str) -> str:

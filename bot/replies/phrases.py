@@ -1,6 +1,7 @@
 """The catalogue of sentences in one language, by key (Project Fluent: plural rules from Unicode CLDR)."""
 
 import re
+from collections.abc import Iterable
 from decimal import Decimal
 from functools import cache
 from importlib.resources import files
@@ -10,6 +11,7 @@ from babel.numbers import get_decimal_symbol
 from fluent.runtime import FluentBundle, FluentResource
 
 from bot.errors import UserError
+from bot.replies.direction import isolated
 from bot.replies.markup import harmless
 
 _SENTENCE = re.compile(r"^([A-Za-z][\w-]*) *=.*(?:\n(?![A-Za-z#-]).*)*", re.MULTILINE)
@@ -44,11 +46,14 @@ class Phrases:
     A sentence is parsed when it is first asked for: the whole catalogue would take a tenth of a second and 5 MiB.
     """
 
-    def __init__(self, language: str) -> None:
+    def __init__(self, language: str, sources: Iterable[str] | None = None) -> None:
         self.language = language
         self._point = decimal_sign(language)
-        self._bundle = FluentBundle([language], use_isolating=is_right_to_left(language))
-        self._unread = {found[1]: found[0] for source in catalogue(language) for found in _SENTENCE.finditer(source)}
+        self._from_right = is_right_to_left(language)
+        self._bundle = FluentBundle([language], use_isolating=self._from_right)
+        self._unread = {
+            found[1]: found[0] for source in sources or catalogue(language) for found in _SENTENCE.finditer(source)
+        }
 
     def __call__(self, key: str, **values: str | int | float) -> str:
         """The sentence; a KeyError for a key that there is not, a ValueError for a place left unfilled.
@@ -63,7 +68,7 @@ class Phrases:
         said, faults = self._bundle.format_pattern(pattern, values)
         if faults:
             raise ValueError(f"{key}: {faults}")
-        return str(said)
+        return isolated(str(said)) if self._from_right else str(said)
 
     def decimal(self, number: float | Decimal, places: int, *, signed: bool = False) -> str:
         """The number with so many figures behind the point, which is the language's own."""

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import timedelta
 
+from bot.domain.durations import western_digits
 from bot.replies.accepted_words import accepted, folded
 from bot.replies.markup import plain_name
 from bot.services.house import House
@@ -54,7 +55,7 @@ async def _in_kitchen(
         event_id=event.target if isinstance(event, Edit) else event.event_id,
         sent_at=event.sent_at,
         arrived=arrived,
-        text=event.text,
+        text=western_digits(event.text),
         thread=message.thread if message else None,
         reply_to=message.reply_to if message else None,
         mentions=event.mentions,
