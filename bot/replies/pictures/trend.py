@@ -12,6 +12,7 @@ from bot.domain.trend import Trend
 from bot.replies.dates import day_text
 from bot.replies.phrases import Phrases
 from bot.replies.pictures.drawing import BAND, CHINA, FAINT, INK, MARK, SOFT, Drawing, Point, Sheet, new_sheet
+from bot.replies.pictures.lettering import width_px
 
 PLOT_PX, REDO_PX, LABELS_PX = 180.0, 34.0, 38.0
 LEAST_NUMBERED_PX = 16.0
@@ -162,9 +163,19 @@ def _redo(sheet: Sheet, say: Phrases, trend: Trend, plot: _Plot) -> None:
         if plot.slot_px >= LEAST_NUMBERED_PX:
             sheet.words((plot.x(nth), floor - high - 3), f"{100 * share:.0f}", SMALL_PX - 1, ink=INK if share else SOFT)
     sheet.line([(plot.x(-0.5), floor), (plot.x(len(days) - 0.5), floor)], stroke=SOFT)
+    sheet.below = floor + 3
+    _first_and_last(sheet, say, plot, days)
+
+
+def _first_and_last(sheet: Sheet, say: Phrases, plot: _Plot, days: Sequence[FirstRun]) -> None:
+    """The first day where the bars begin and the last where they end, in two lines where one is too short."""
+    size = SMALL_PX - 1
     begin, end = ("end", "start") if sheet.right_to_left else ("start", "end")
-    ends = ((begin, -0.5, days[0]), (end, len(days) - 0.5, days[-1]))
-    for anchor, place, run in ends if len(days) > 1 else ends[:1]:
-        at = plot.x(place), floor + SMALL_PX + 3
-        sheet.words(at, day_text(say, run.day), SMALL_PX - 1, ink=SOFT, anchor=anchor)
-    sheet.below = floor + SMALL_PX + 8
+    first, last = day_text(say, days[0].day), day_text(say, days[-1].day)
+    sheet.gap(SMALL_PX)
+    sheet.words((plot.x(-0.5), sheet.below), first, size, ink=SOFT, anchor=begin)
+    if len(days) > 1:
+        if width_px(f"{first}  {last}", size) > plot.slot_px * len(days):
+            sheet.gap(SMALL_PX + 2)
+        sheet.words((plot.x(len(days) - 0.5), sheet.below), last, size, ink=SOFT, anchor=end)
+    sheet.gap(5)
