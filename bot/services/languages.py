@@ -34,18 +34,20 @@ async def tell_languages(said: Said) -> None:
 async def set_language(said: Said, typed: str) -> None:
     """In the room a chef sets the room's language; in private, and from a cook in the room, it is the person's own."""
     language = language_meant(typed)
+    say = phrases_in(language)
     if not said.private and await said.is_chef():
         await said.work.kitchens.save(replace(said.kitchen, language=language))
-        await said.answer(phrases_in(language)("room-language-set", language=own_name(language)))
+        await said.answer(say("room-language-set", language=own_name(language)))
     else:
         await _keep(said, language)
-        await said.tell(phrases_in(language)("own-language-set", language=own_name(language)))
+        await said.tell(say("own-language-set", language=own_name(language)))
 
 
 async def follow_room(said: Said) -> None:
     """Tell the person what is private in the room's language again."""
     await _keep(said, None)
-    await said.tell(phrases_in(said.kitchen.language)("own-language-off", language=own_name(said.kitchen.language)))
+    say = phrases_in(said.kitchen.language)
+    await said.tell(say("own-language-off", language=own_name(said.kitchen.language)))
 
 
 async def _keep(said: Said, language: str | None) -> None:

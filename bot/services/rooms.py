@@ -95,4 +95,5 @@ async def _open_kitchen(house: House, work: UnitOfWork, speaker: Speaker, event:
     await work.kitchens.save(kitchen)
     for drill in house.course():
         await work.drills.publish(event.room_id, drill, None, event.sent_at, seeded=True)
-    await speaker.post(event.room_id, phrases_in(kitchen.language)("first-message", zone=kitchen.zone))
+    say = phrases_in(kitchen.language)
+    await speaker.post(event.room_id, say("first-message", zone=kitchen.zone))

@@ -84,4 +84,9 @@ def _widths_mm(typed: str) -> list[float]:
     return widths_mm
 
 
-WORDS = (Word("pickup", _pickup), Word("slot", _slot), Word("calls", _calls, private=True), Word("dots", _dots))
+WORDS = (
+    Word("pickup", _pickup, "practise"),
+    Word("slot", _slot, "practise"),
+    Word("calls", _calls, "practise", private=True),
+    Word("dots", _dots, "practise"),
+)

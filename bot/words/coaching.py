@@ -51,8 +51,8 @@ async def _next(said: Said, _: str) -> None:
 
 
 WORDS = (
-    Word("next", _next, private=True),
-    Word("ready", _ready, private=True),
+    Word("next", _next, "practise", private=True),
+    Word("ready", _ready, "practise", private=True),
     Word("raise", _raise, chef=True, private=True),
     Word("target", _target, chef=True),
 )

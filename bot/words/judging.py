@@ -43,7 +43,7 @@ async def _check(said: Said, rest: str) -> None:
 
 
 WORDS = (
-    Word("judge", _judge, private=True),
-    Word("agree", _agree, private=True),
-    Word("check", _check, private=True),
+    Word("judge", _judge, "judge", private=True),
+    Word("agree", _agree, "judge", private=True),
+    Word("check", _check, "judge", private=True),
 )

@@ -16,4 +16,4 @@ async def _lang(said: Said, rest: str) -> None:
             await languages.set_language(said, rest)
 
 
-WORDS = (Word("lang", _lang),)
+WORDS = (Word("lang", _lang, "privacy"),)

@@ -77,8 +77,8 @@ async def _price(said: Said, rest: str) -> None:
 
 
 WORDS = (
-    Word("mise", _mise),
-    Word("table", _table),
-    Word("order", _order),
+    Word("mise", _mise, "practise"),
+    Word("table", _table, "practise"),
+    Word("order", _order, "practise"),
     Word("price", _price, chef=True, private=True),
 )

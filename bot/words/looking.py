@@ -43,5 +43,5 @@ WORDS = (
     Word("paper", _paper),
     Word("drills", _drills),
     Word("board", _board),
-    Word("boards", _boards, private=True),
+    Word("boards", _boards, "privacy", private=True),
 )

@@ -33,7 +33,7 @@ async def _sore(said: Said, _: str) -> None:
 
 
 WORDS = (
-    Word("records", _records, private=True),
-    Word("forget", _forget, private=True),
-    Word("sore", _sore),
+    Word("records", _records, "privacy", private=True),
+    Word("forget", _forget, "privacy", private=True),
+    Word("sore", _sore, "privacy"),
 )

@@ -34,10 +34,10 @@ async def _why(said: Said, _: str) -> None:
 
 
 WORDS = (
-    Word("join", _join),
-    Word("leave", _leave),
-    Word("scrap", _scrap),
-    Word("undo", _undo),
+    Word("join", _join, "privacy"),
+    Word("leave", _leave, "privacy"),
+    Word("scrap", _scrap, "cook"),
+    Word("undo", _undo, "cook"),
     Word("best", _best, private=True),
     Word("trend", _trend, private=True),
     Word("why", _why, private=True),

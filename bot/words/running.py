@@ -17,4 +17,4 @@ async def _stop(said: Said, _: str) -> None:
     await chat_clock.stop_clock(said)
 
 
-WORDS = (Word("declare", _declare), Word("clock", _clock), Word("stop", _stop))
+WORDS = (Word("declare", _declare, "cook"), Word("clock", _clock, "cook"), Word("stop", _stop, "cook"))

@@ -121,5 +121,5 @@ WORDS = (
     Word("dayturn", _dayturn, chef=True),
     Word("quiet", _quiet, chef=True),
     Word("replies", _replies, chef=True),
-    Word("rest", _rest, private=True),
+    Word("rest", _rest, "privacy", private=True),
 )

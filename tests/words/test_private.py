@@ -10,7 +10,7 @@ from tests.chat import KITCHEN, Chat, kitchen, user
 async def test_words_stand_bare(live: Chat, word: str) -> None:
     """In private a word needs no mark, and may have it."""
     (told,) = await live.whisper("noor", word)
-    assert told.startswith("Everybody: the clock and the good plates")
+    assert told.startswith("Send: the clock and the good plates")
     assert live.told("noor") == [told]
 
 

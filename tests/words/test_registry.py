@@ -50,12 +50,17 @@ def test_readme_names_the_word(word: Word) -> None:
 
 
 async def test_words_lists_what_one_may_say(chat: Chat) -> None:
-    """`words` lists the cook's words to a cook, and to the chef the chef's too."""
-    (cook,) = await chat.say("noor", "!words")
-    (chef,) = await chat.say("ime", "!words")
+    """`words` lists a cook's words by family, to a judge the judges' too, to the chef the chef's; six lines each."""
+    await chat.say("ime", "!role @petra judge")
+    cook, judge = (await chat.say("noor", "!words"))[0], (await chat.say("petra", "!words"))[0]
+    chef = await chat.say("ime", "!words")
     for word in WORDS:
-        assert (f"`{word.name}`" in cook) is not word.chef
-        assert f"`{word.name}`" in chef
+        assert (f"`{word.name}`" in cook) is not (word.chef or word.family == "judge"), word.name
+        assert (f"`{word.name}`" in judge) is not word.chef
+        assert f"`{word.name}`" in "\n".join(chef)
+    heads = [line.split(":")[0] for line in judge.splitlines()]
+    assert heads[:-1] == ["Send", "Look", "Practise", "Yourself", "Judge"]
+    assert all(len(told.splitlines()) <= 6 for told in (cook, judge, *chef))
 
 
 async def test_words_explains_one(chat: Chat) -> None:
@@ -70,6 +75,19 @@ async def test_near_words_are_offered(chat: Chat) -> None:
     """A word not known is answered with the nearest, or with where they are listed; nothing is guessed."""
     assert await chat.say("noor", "!trnd") == ["I do not know that word. Near it: `!trend`. `!words` lists them all."]
     assert await chat.say("noor", "!zzz") == ["I do not know that word. `!words` lists the ones I know."]
+
+
+async def test_near_words_are_of_ones_own_language(chat: Chat) -> None:
+    """Who speaks Portuguese is offered its words beside the English ones; others only where none is near."""
+    await chat.whisper("noor", "lang pt")
+    (told,) = await chat.whisper("noor", "tendenca")
+    assert "`!trend`" in told
+    assert "`!tendência`" in told
+    assert await chat.say("lio", "!tendenca") == [
+        "I do not know that word. Near it: `!trend`. `!words` lists them all."
+    ]
+    (told,) = await chat.say("lio", "!przebig")
+    assert "`!przebieg`" in told
 
 
 async def test_case_and_lines_do_not_matter(chat: Chat) -> None:

@@ -1,6 +1,10 @@
 ## Words
 
-words-cook = Everybody: the clock and the good plates, like `3:02 8/8`; { $words }.
+words-cook = Send: the clock and the good plates, like `3:02 8/8`; { $words }.
+words-look = Look: { $words }.
+words-practise = Practise: { $words }.
+words-privacy = Yourself: { $words }.
+words-judge = Judge: { $words }; a raised hand means I watched it.
 words-chef = Chef: { $words }.
 words-how = In the room put `!` before a word; in our private room it stands bare. `!words trend` explains one.
 help-join = `join`: count me in; says what is kept.
