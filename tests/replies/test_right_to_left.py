@@ -1,16 +1,11 @@
 """A right-to-left page: what stands in an Arabic reply is seen in the order in which it is read.
 
-The order on the page is worked out by Unicode's own algorithm (annex 9, by the `unicode-bidi` library through
-`python-bidi`), from the HTML as it is sent. In what that gives, the leftmost character comes first.
+The order on the page is worked out from the HTML as it is sent. In what that gives, the leftmost character comes first.
 """
-
-import html
-import re
-
-from bidi import get_display
 
 from bot.replies.markup import to_html
 from bot.replies.phrases import Phrases, english
+from tests.right_to_left import MARKS, page
 
 ARABIC = Phrases(
     "ar",
@@ -23,15 +18,6 @@ ARABIC = Phrases(
     ],
 )
 """A few sentences as an Arabic catalogue may have them: the order of numbers is looked at here, not the wording."""
-
-MARKS = re.compile("[\u2066-\u2069]")
-
-
-def page(reply: str) -> list[str]:
-    """The lines of a reply as a client shows them, in a paragraph from right to left, from the left edge on."""
-    body = to_html(reply) or html.escape(reply, quote=False)
-    lines = [html.unescape(re.sub(r"<[^>]*>", "", line)) for line in body.split("<br>")]
-    return [MARKS.sub("", get_display(line, base_dir="R")) for line in lines]
 
 
 def test_figures_keep_their_order() -> None:
