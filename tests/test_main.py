@@ -38,6 +38,7 @@ def run(directory: Path, config: str | None, **environment: str) -> subprocess.C
         ),
         pytest.param(GOOD + "[peple]", {}, 78, "unknown key peple; did you mean people?", id="section"),
         pytest.param("[storage]", {}, 78, "matrix: Field required", id="no account"),
+        pytest.param(GOOD + "[kitchen]\nlanguage = 'xx'", {}, 78, "unknown language 'xx'; there are", id="language"),
         pytest.param(GOOD + "[kitchen]\nzone = 'Europe/Lodnon'", {}, 78, "did you mean 'Europe/London'?", id="zone"),
         pytest.param(GOOD, {}, 78, "neither is given. Set PLATEPACE_PASSWORD", id="no secret"),
         pytest.param(GOOD, {"PLATEPACE_PASSWORD": "a", "PLATEPACE_TOKEN": "b"}, 78, "both are given", id="two secrets"),

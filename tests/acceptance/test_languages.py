@@ -172,7 +172,7 @@ def test_clocks_and_fractions_are_read_in_order(language: str, tmp_path: Path) -
         assert not any(MARKS.search(told["text"]) for told in told_in(language, tmp_path))
         return
     for told in told_in(language, tmp_path):
-        plain = MARKS.sub("", told["text"]).splitlines()
+        plain = MARKS.sub("", told["text"]).split("\n")
         for line, seen in zip(plain, page(told["text"]), strict=True):
             wanted = [*FIGURE.findall(line), *re.findall(r"`([^`]+)`", line)]
             assert [figure for figure in wanted if figure not in seen] == [], line
