@@ -25,6 +25,13 @@ async def own_phrases(house: House, work: UnitOfWork, room_id: str, user_id: str
     return phrases_in(member.language) if member and member.language else await room_phrases(house, work, room_id)
 
 
+async def own_language(work: UnitOfWork, user_id: str) -> str | None:
+    """What the person has said in a kitchen before; None if nothing."""
+    kitchens = await work.kitchens.of(user_id)
+    members = [await work.kitchens.member(kitchen.room_id, user_id) for kitchen in kitchens]
+    return next((member.language for member in members if member and member.language), None)
+
+
 async def tell_languages(said: Said) -> None:
     """What is set for the room and for the person, and what there is."""
     own, room = said.member.language, own_name(said.kitchen.language)

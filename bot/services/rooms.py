@@ -5,6 +5,7 @@ from dataclasses import replace
 from bot.replies.phrases import phrases_in
 from bot.services import upgrades
 from bot.services.house import House
+from bot.services.languages import own_language
 from bot.services.ports.events import Membership, RoomState
 from bot.services.ports.messages import Outgoing
 from bot.services.ports.records import Kitchen, Member
@@ -31,16 +32,20 @@ async def note_membership(house: House, work: UnitOfWork, speaker: Speaker, even
         await _note_own(house, work, speaker, event)
         return
     known = await work.kitchens.member(event.room_id, event.person)
-    fresh = Member(room_id=event.room_id, user_id=event.person, name=event.name, state=event.state)
-    await work.kitchens.save_member(
-        replace(known, name=event.name or known.name, state=event.state) if known else fresh
-    )
+    member = known or await _newcomer(work, event)
+    await work.kitchens.save_member(replace(member, name=event.name or member.name, state=event.state))
     if event.state not in GONE:
         return
     if await work.kitchens.private_person(event.room_id) == event.person:
         await work.kitchens.save_private(event.person, None)
     if known and known.state in PRESENT and await upgrades.is_in(work, event.room_id):
         await _leave_if_alone(work, speaker, event.room_id)
+
+
+async def _newcomer(work: UnitOfWork, event: Membership) -> Member:
+    """Somebody new here, spoken to in the language that they have set elsewhere."""
+    language = await own_language(work, event.person)
+    return Member(room_id=event.room_id, user_id=event.person, name=event.name, state=event.state, language=language)
 
 
 async def _leave_if_alone(work: UnitOfWork, speaker: Speaker, room_id: str) -> None:

@@ -78,11 +78,14 @@ async def test_an_unknown_language_is_named_kindly(live: Chat) -> None:
 
 
 async def test_one_language_over_all_kitchens(live: Chat) -> None:
-    """A person of two kitchens is spoken to in their own language for both."""
-    other = "!upperlock:tern.example"
+    """Who is of two kitchens, or comes into another later, is spoken to in their own language of all."""
+    other, later = "!upperlock:tern.example", "!stew:tern.example"
     await live.stage.open_kitchen(other, "Upper Lock", user("ime"))
     await live.stage.come(other, user("noor"), "Noor")
     await live.say("noor", "!lang pl")
+    await live.stage.open_kitchen(later, "The Stew", user("ime"))
+    await live.stage.come(later, user("noor"), "Noor")
+    assert await live.say("noor", "!boards off", room=later) == [POLISH("boards-are-off")]
     (joined,) = await live.say("noor", "!join", room=other)
     assert joined == ENGLISH("joined", name="Noor")
     (why,) = await live.say("noor", "!boards off", room=other)
