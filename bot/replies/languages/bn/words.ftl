@@ -1,6 +1,10 @@
 ## শব্দ
 
-words-cook = সবার জন্য: সময় আর ভালো প্লেট, যেমন `3:02 8/8`; { $words }।
+words-cook = পাঠানো: সময় আর ভালো প্লেট, যেমন `3:02 8/8`; { $words }।
+words-look = দেখা: { $words }।
+words-practise = অনুশীলন করা: { $words }।
+words-privacy = নিজের কথা: { $words }।
+words-judge = বিচার: { $words }; হাত তোলা মানে আমি দেখেছি।
 words-chef = শেফ: { $words }।
 words-how = ঘরে শব্দের আগে `!` দাও; আমাদের ব্যক্তিগত ঘরে শুধু শব্দটাই চলে। `!words trend` একটা বুঝিয়ে দেয়।
 help-join = `join`: আমাকে যোগ করো; কী রাখা হয় তা বলে।

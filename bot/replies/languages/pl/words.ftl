@@ -1,6 +1,10 @@
 ## Słowa
 
-words-cook = Wszyscy: czas i dobre talerze, na przykład `3:02 8/8`; { $words }.
+words-cook = Wysyłanie: czas i dobre talerze, na przykład `3:02 8/8`; { $words }.
+words-look = Podgląd: { $words }.
+words-practise = Ćwiczenie: { $words }.
+words-privacy = O tobie: { $words }.
+words-judge = Ocena: { $words }; uniesiona ręka znaczy, że ta osoba to widziała.
 words-chef = Szef: { $words }.
 words-how = W pokoju daj `!` przed słowem; w naszym prywatnym pokoju wystarczy samo słowo. `!words trend` wyjaśnia jedno.
 help-join = `join`: dołączam; mówi, co się zapisuje.
