@@ -8,16 +8,20 @@ from PIL import Image, ImageChops, ImageStat
 from bot.rendering import render_png
 from bot.replies.phrases import Phrases
 from bot.replies.pictures.drawing import Drawing
-from tests.replies.pictures.scenes import SCENES
+from tests.replies.pictures.scenes import MIXED_LINES, SCENES, mixed_lines
 
 FOLDER = Path(__file__).parent / "golden"
 COLOURS = 128
 IN_EVERY_SCRIPT = ("plate-card", "trend", "week-close")
 OTHER_SCRIPTS = ("bn",)
 
+LINES = "lines"
+"""Lines of a script with Latin letters and clocks among them, whatever the catalogue says."""
+
 GOLDEN = (
     *((scene, "en") for scene in SCENES),
     *((scene, language) for language in OTHER_SCRIPTS for scene in IN_EVERY_SCRIPT),
+    *((LINES, language) for language in MIXED_LINES),
 )
 
 
@@ -28,7 +32,7 @@ def path_of(scene: str, language: str) -> Path:
 
 def drawn(scene: str, language: str) -> Drawing:
     """The drawing as it is drawn now."""
-    return SCENES[scene](Phrases(language))
+    return mixed_lines(language) if scene == LINES else SCENES[scene](Phrases(language))
 
 
 def picture_of(drawing: Drawing) -> Image.Image:

@@ -13,7 +13,7 @@ from bot.domain.table import Table, pattern_of, patterns_on
 from bot.domain.trend import trend_of
 from bot.replies.boards import board_line, house_line
 from bot.replies.phrases import Phrases
-from bot.replies.pictures.drawing import Drawing
+from bot.replies.pictures.drawing import Drawing, Sheet
 from bot.replies.pictures.paper import paper
 from bot.replies.pictures.plate_card import plate_card
 from bot.replies.pictures.table_plan import table_plan
@@ -99,6 +99,24 @@ SCENES: Mapping[str, Callable[[Phrases], Drawing]] = {
     "week-close-no-board": no_board,
     "paper": lambda say: paper(say, ROPE_COIL, SECONDS),
 }
+
+MIXED_LINES = {
+    "ar": (
+        "\u2068Rope coil\u2069 (\u20686\u2069)، \u20688\u2069 أطباق",
+        "الوقت \u20682:44\u2069، جيد \u20687/8\u2069.",
+        "1. \u20682 noodle, twirl, at 11 and 5\u2069 على الطبق الأول.",
+        "جيد عندما: \u2068twirls upright with the end tucked, triangle standing, four beads apart\u2069.",
+    ),
+    "bn": ("Rope coil (6), 8টি প্লেট", "1. 2 noodle, twirl, ঘড়িতে 11 and 5", "স্ট্যান্ডার্ড 2:44, পরিষ্কার 7/8।"),
+}
+
+
+def mixed_lines(language: str) -> Drawing:
+    """Lines in a script with Latin letters and clocks among them, bold and plain, from where its lines begin."""
+    sheet = Sheet(language)
+    for nth, line in enumerate(MIXED_LINES[language]):
+        sheet.paragraph(line, 16, bold=nth % 2 == 0)
+    return sheet.finished()
 
 
 def _row(place: int, cook: str, actual_s: float, expected_s: float, score: float, *, close: bool = False) -> Row:
