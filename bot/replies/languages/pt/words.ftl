@@ -1,6 +1,10 @@
 ## Palavras
 
-words-cook = Todos: o tempo e os pratos bons, como `3:02 8/8`; { $words }.
+words-cook = Enviar: o tempo e os pratos bons, como `3:02 8/8`; { $words }.
+words-look = Ver: { $words }.
+words-practise = Praticar: { $words }.
+words-privacy = Seus dados: { $words }.
+words-judge = Juiz: { $words }; a mão levantada quer dizer “eu vi”.
 words-chef = Chef: { $words }.
 words-how = Na sala ponha `!` antes de uma palavra; na nossa sala privada vai sem nada. `!words trend` explica uma.
 help-join = `join`: conta-me; diz o que se guarda.
