@@ -1,0 +1,32 @@
+## Words
+
+words-cook = Enviar: el tiempo y los platos buenos, como `3:02 8/8`; { $words }.
+words-look = Mirar: { $words }.
+words-practise = Practicar: { $words }.
+words-privacy = Lo tuyo: { $words }.
+words-judge = Juez: { $words }; la mano levantada quiere decir «lo vi».
+words-chef = Chef: { $words }.
+words-how = En la sala pon `!` delante de una palabra; en nuestra sala privada va sola. `!words trend` explica una.
+help-join = `join`: participar; dice lo que se guarda.
+help-leave = `leave`: dejar de participar; no se guarda nada nuevo.
+help-scrap = `scrap`: retirar mi última tanda.
+help-undo = `undo`: devolverla.
+help-best = `best` o `best 6`: mis mejores tiempos, en privado.
+help-why = `why`: el cálculo entero de mi última tanda, en privado.
+help-spec = `spec` o `spec 6`: la ficha del ejercicio.
+help-drills = `drills`: todos los ejercicios de esta cocina.
+help-board = `board`, o una de `own`, `fast`, `steady`, `clean`, `house`, `quarter`, `group`, como `board fast`: los primeros puestos; en privado también el tuyo.
+help-draft = `draft NAME`, luego una línea `plates 8 rows 2`, luego pasos como `1. 7 courgette, shingle, at 10-4`. `draft 6` parte del ejercicio 6.
+help-step = `step 2 2 triangle, lean`: cambiar un paso del borrador, o del ejercicio abierto.
+help-plates = `plates 10`: otro número de platos.
+help-rows = `rows 2`: otro número de filas.
+help-publish = `publish`: dar al borrador su número para que se pueda publicar.
+help-post = `post 6 mon 15:00`: publicar el ejercicio 6 cada semana; `post mon 15:00` el más nuevo; `post now 6` enseguida; `post` las enumera.
+help-skip = `skip`: omitir la próxima publicación semanal.
+help-hold = `hold`: ninguna publicación semanal hasta que se fije otra vez.
+help-close = `close`: cerrar ahora la pizarra abierta.
+help-zone = `zone Europe/London`: la zona horaria de la cocina.
+help-dayturn = `dayturn 05:00`: cuándo cambia el día de cocina.
+help-replies = `replies short`: solo la libreta; `replies full`: una línea por tanda.
+help-words = `words`: todas las palabras; `words trend`: una de ellas.
+which-step = Escríbelo como `!step 2 2 triangle, lean`.
