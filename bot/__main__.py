@@ -4,7 +4,6 @@ import argparse
 import asyncio
 import contextlib
 import gc
-import logging
 import signal
 import sys
 from collections.abc import Coroutine, Iterator
@@ -12,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from bot.errors import OperatorError
+from bot.logs import begin_log
 
 
 def main() -> None:
@@ -47,15 +47,11 @@ def _run(options: argparse.Namespace) -> None:
 
     settings = load_settings(options.config)
     secrets = load_secrets(settings)
-    logging.basicConfig(level=settings.admin.log_level, format="%(asctime)s %(levelname)s %(name)s: %(message)s")
+    begin_log(settings.admin.log_level)
     with _loading():
-        from bot.app import open_bot  # noqa: PLC0415 - as above
+        from bot.app import run_bot  # noqa: PLC0415 - as above
 
-    async def work() -> None:
-        async with open_bot(settings, secrets) as bot:
-            await bot.run()
-
-    asyncio.run(_until_told_to_stop(work()))
+    asyncio.run(_until_told_to_stop(run_bot(settings, secrets)))
 
 
 @contextlib.contextmanager

@@ -3,8 +3,8 @@
 import asyncio
 import logging
 from collections.abc import AsyncIterator, Callable
-from contextlib import aclosing, asynccontextmanager
-from dataclasses import dataclass
+from contextlib import AbstractAsyncContextManager, aclosing, asynccontextmanager
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from random import SystemRandom
 from typing import NoReturn
@@ -14,15 +14,18 @@ from bot.fitting import FittingProcess
 from bot.library.course import load_course
 from bot.library.seconds import load_seconds
 from bot.matrix.client import Account, Client
+from bot.matrix.faults import Report
+from bot.matrix.invitations import Allowed
 from bot.matrix.messenger import RoomMessenger
-from bot.matrix.outbox import Sender
+from bot.matrix.outbox import OnDead, Sender
 from bot.matrix.pace import Pace
 from bot.matrix.secrecy import InTheClear, Secrecy
 from bot.matrix.sync import SyncLoop
 from bot.matrix.uploads import Uploads
 from bot.matrix.world import World
 from bot.rendering import RenderingProcess
-from bot.services.faults import Faults
+from bot.safe_mode import MOST_BROKEN, SafeMode, Starts
+from bot.services.faults import AdminRoom, Alarm, Faults
 from bot.services.house import Group, House
 from bot.services.inbox import InboxWorker
 from bot.services.planner import Planner
@@ -30,7 +33,7 @@ from bot.services.ports.attachments import Renderer
 from bot.services.ports.fitting import Fitter
 from bot.services.ports.messages import SendRefused, TryLater
 from bot.services.ports.records import Session
-from bot.services.ports.world import Clock
+from bot.services.ports.world import Clock, Wake
 from bot.services.refits import Refits
 from bot.services.unreadable import Unreadable
 from bot.settings import Secrets, Settings
@@ -89,11 +92,13 @@ class Bot:
     planner: Planner
     unreadable: Unreadable
     refits: Refits
+    faults: Faults
 
     async def run(self) -> NoReturn:
         """Work until cancelled, or until something fails that only the operator can mend."""
+        alarm = Alarm(self.faults)
         async with asyncio.TaskGroup() as workers:
-            for work in (self.sync.run(), self.inbox.run(), self.sender.run(), self._tick()):
+            for work in (alarm.run(), self.sync.run(), self.inbox.run(), self.sender.run(), self._tick()):
                 workers.create_task(work)
         raise AssertionError("the workers never end by themselves")
 
@@ -117,6 +122,45 @@ class Bot:
         await self.unreadable.tick()
 
 
+@dataclass(frozen=True)
+class Line:
+    """A storage brought up to date and a client signed in, with what seals and opens what goes between them."""
+
+    settings: Settings
+    storage: SqlStorage
+    client: Client
+    secrecy: Secrecy
+    clock: Clock
+
+
+@asynccontextmanager
+async def _signed_in_line(
+    settings: Settings, secrets: Secrets, clock: Clock, make_client: MakeClient, make_storage: MakeStorage
+) -> AsyncIterator[Line]:
+    """The line to the homeserver; an OperatorError says what stands in its way."""
+    storage = make_storage(settings.storage.url, clock)
+    try:
+        await storage.migrate()
+        client, device_id = await _signed_in(settings, secrets, storage, make_client)
+        try:
+            async with _secrecy(settings, secrets, client, device_id, clock) as secrecy:
+                yield Line(settings, storage, client, secrecy, clock)
+        finally:
+            await client.close()
+    finally:
+        await storage.close()
+
+
+@asynccontextmanager
+async def _join(line: Line) -> AsyncIterator[Bot]:
+    async with aclosing(FittingProcess()) as fitting, aclosing(RenderingProcess()) as rendering:
+        yield _joined(line, fitting, rendering)
+
+
+Join = Callable[[Line], AbstractAsyncContextManager[Bot]]
+"""Puts the whole bot on a line."""
+
+
 @asynccontextmanager
 async def open_bot(
     settings: Settings,
@@ -127,21 +171,27 @@ async def open_bot(
     make_storage: MakeStorage = SqlStorage,
 ) -> AsyncIterator[Bot]:
     """A bot signed in and ready to run; an OperatorError says what stands in its way."""
-    storage = make_storage(settings.storage.url, clock)
-    try:
-        await storage.migrate()
-        client, device_id = await _signed_in(settings, secrets, storage, make_client)
-        try:
-            async with (
-                _secrecy(settings, secrets, client, device_id, clock) as secrecy,
-                aclosing(FittingProcess()) as fitting,
-                aclosing(RenderingProcess()) as rendering,
-            ):
-                yield _join(settings, storage, client, secrecy, fitting, rendering, clock)
-        finally:
-            await client.close()
-    finally:
-        await storage.close()
+    async with _signed_in_line(settings, secrets, clock, make_client, make_storage) as line, _join(line) as bot:
+        yield bot
+
+
+async def run_bot(
+    settings: Settings,
+    secrets: Secrets,
+    clock: Clock = utc_now,
+    *,
+    make_client: MakeClient = Client,
+    make_storage: MakeStorage = SqlStorage,
+    join: Join = _join,
+) -> None:
+    """Work until cancelled: in safe mode where the starts before have broken."""
+    async with _signed_in_line(settings, secrets, clock, make_client, make_storage) as line:
+        starts = Starts(line.storage, settings.matrix.user, clock)
+        if (await starts.broken())[0] >= MOST_BROKEN:
+            async with aclosing(RenderingProcess()) as rendering:
+                await _safe(line, starts, rendering).run()
+        async with starts.counted(), join(line) as bot:
+            await bot.run()
 
 
 @asynccontextmanager
@@ -178,7 +228,8 @@ async def _signed_in(
     try:
         device_id = await _sign_in(client, settings.matrix.homeserver)
         async with storage.begin() as work:
-            await work.sessions.save(Session(user_id=user_id, device_id=device_id, token=client.token))
+            session = kept or Session(user_id=user_id, device_id=device_id, token="")
+            await work.sessions.save(replace(session, device_id=device_id, token=client.token))
             await work.outbox.release()
     except BaseException:
         await client.close()
@@ -193,16 +244,8 @@ async def _sign_in(client: Client, homeserver: str) -> str:
         raise OperatorError(f"{homeserver} cannot be used now: {problem}", NO_HOMESERVER) from problem
 
 
-def _join(
-    settings: Settings,
-    storage: SqlStorage,
-    client: Client,
-    secrecy: Secrecy,
-    fitter: Fitter,
-    renderer: Renderer,
-    clock: Clock,
-) -> Bot:
-    house = build_house(
+def _house(settings: Settings, clock: Clock) -> House:
+    return build_house(
         clock=clock,
         bot_id=settings.matrix.user,
         zone=settings.kitchen.zone,
@@ -211,23 +254,47 @@ def _join(
         admin_room=settings.admin.room,
         groups=tuple(Group(group.name, group.rooms) for group in settings.groups),
     )
-    world = World(clock, asyncio.sleep, SystemRandom().random)
+
+
+def _way_out(line: Line, world: World, renderer: Renderer, report: Report, on_dead: OnDead) -> Sender:
+    matrix = line.settings.matrix
+    pace = Pace(world, rate_per_s=matrix.messages_per_second, burst=matrix.burst)
+    messenger = RoomMessenger(line.client, report, line.secrecy, Uploads(line.client, line.secrecy, renderer))
+    return Sender(line.storage, messenger, world, pace, on_dead=on_dead)
+
+
+def _way_in(line: Line, world: World, report: Report, *, allowed: Allowed, wake: Wake) -> SyncLoop:
+    return SyncLoop(line.client, line.storage, world, allowed=allowed, wake=wake, report=report, secrecy=line.secrecy)
+
+
+def _world(clock: Clock) -> World:
+    return World(clock, asyncio.sleep, SystemRandom().random)
+
+
+def _joined(line: Line, fitter: Fitter, renderer: Renderer) -> Bot:
+    settings, storage, world = line.settings, line.storage, _world(line.clock)
+    house = _house(settings, line.clock)
     faults = Faults(house, storage)
-    pace = Pace(world, rate_per_s=settings.matrix.messages_per_second, burst=settings.matrix.burst)
-    messenger = RoomMessenger(client, faults.report, secrecy, Uploads(client, secrecy, renderer))
-    sender = Sender(storage, messenger, world, pace, on_dead=faults.tell_dead)
+    sender = _way_out(line, world, renderer, faults.report, faults.tell_dead)
     faults.wake_sender = sender.wake
     inbox = InboxWorker(storage, house, Interpreter(house, vocabulary()), wake_sender=sender.wake)
-    sync = SyncLoop(
-        client,
-        storage,
-        world,
-        allowed=settings.people.may_invite.__contains__,
-        wake=inbox.wake,
-        report=faults.report,
-        secrecy=secrecy,
+    return Bot(
+        storage=storage,
+        client=line.client,
+        sync=_way_in(line, world, faults.report, allowed=settings.people.may_invite.__contains__, wake=inbox.wake),
+        inbox=inbox,
+        sender=sender,
+        planner=Planner(storage, house, wake_sender=sender.wake),
+        unreadable=Unreadable(storage, house, wake_sender=sender.wake),
+        refits=Refits(storage, house, fitter, faults.report),
+        faults=faults,
     )
-    planner = Planner(storage, house, wake_sender=sender.wake)
-    unreadable = Unreadable(storage, house, wake_sender=sender.wake)
-    refits = Refits(storage, house, fitter, faults.report)
-    return Bot(storage, client, sync, inbox, sender, planner, unreadable, refits)
+
+
+def _safe(line: Line, starts: Starts, renderer: Renderer) -> SafeMode:
+    """What safe mode needs, and nothing of the house, which may be what is broken. Invitations wait."""
+    world, admin = _world(line.clock), AdminRoom(line.settings.admin.room, line.clock, line.storage)
+    sender = _way_out(line, world, renderer, admin.report, admin.log_dead)
+    admin.wake_sender = sender.wake
+    sync = _way_in(line, world, admin.report, allowed=lambda _: False, wake=lambda: None)
+    return SafeMode(starts, sync, sender, admin)

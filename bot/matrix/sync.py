@@ -106,7 +106,7 @@ class SyncLoop:
             raise
         except Exception as problem:
             log.exception("sync: an unforeseen fault; the token stays where it was, so nothing is lost")
-            return TryLater(repr(problem))
+            return TryLater(f"an unforeseen {type(problem).__name__}")
         return None
 
     async def _sign_in_again(self) -> TryLater:

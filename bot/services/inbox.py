@@ -4,6 +4,7 @@ import asyncio
 import logging
 from collections.abc import Awaitable, Callable
 
+from bot.services.faults import tell_admins
 from bot.services.house import House
 from bot.services.languages import room_phrases
 from bot.services.ports.events import Message, Received
@@ -81,6 +82,4 @@ class InboxWorker:
         speaker = Speaker(work, Cause(event_id=event.event_id, revision=-1))
         if isinstance(event, Message):
             await speaker.notice(event.room_id, (await room_phrases(self._house, work, event.room_id))("my-fault"))
-        if self._house.admin_room:
-            told = phrases("dead-event", event=event.event_id, problem=problem)
-            await speaker.notice(self._house.admin_room, told)
+        await tell_admins(self._house, work, phrases("dead-event", event=event.event_id, problem=problem))

@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 from bot.domain.kitchen_day import next_slot, quiet_until, slot_due, week_of
 from bot.replies.phrases import phrases_in
 from bot.services.closing import announce_closing, close_board
+from bot.services.faults import tell_admins
 from bot.services.house import House
 from bot.services.mates import let_go
 from bot.services.ports.drill_records import PublishedDrill
@@ -94,10 +95,16 @@ class Planner:
         if published is None:
             await speaker.notice(kitchen.room_id, phrases_in(kitchen.language)("nothing-published"))
         elif slot.state == "missed":
-            text = phrases_in(kitchen.language)("post-missed", drill=published.drill.label)
-            await speaker.notice(kitchen.room_id, text)
+            await self._miss(work, speaker, kitchen, published.drill.label)
         else:
             await post_drill(self._house, work, speaker, kitchen, published, week=slot.slot, late=late)
+
+    async def _miss(self, work: UnitOfWork, speaker: Speaker, kitchen: Kitchen, drill: str) -> None:
+        """Tell the kitchen, and whoever runs the bot, that a post was left out because it came too late."""
+        log.warning("a weekly post in %s was missed by more than 12 hours", kitchen.room_id)
+        await speaker.notice(kitchen.room_id, phrases_in(kitchen.language)("post-missed", drill=drill))
+        told = self._house.phrases("post-missed-in", drill=drill, room=kitchen.room_id)
+        await tell_admins(self._house, work, told)
 
     async def _let_lapse(self) -> None:
         async with self._storage.begin() as work:

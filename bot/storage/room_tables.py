@@ -63,7 +63,11 @@ sealed_events = Table(
     sqlite_autoincrement=True,
 )
 
-sessions = Table("session", metadata, text_key("user_id"), text("device_id"), text("token"))
+sessions = Table(
+    "session",
+    metadata,
+    *(text_key("user_id"), text("device_id"), text("token"), whole("broken_starts"), text("broken_by")),
+)
 sync_tokens = Table("sync_token", metadata, text_key("account"), text("token"))
 
 outbox = Table(

@@ -5,6 +5,7 @@ This is the one place where it is decided whether the bot was spoken to. Ordinar
 
 from bot.errors import UserError
 from bot.services import corrections, rooms, verdicts, witnesses
+from bot.services.flood import Flood
 from bot.services.house import House
 from bot.services.people import names_in
 from bot.services.places import place_of
@@ -28,6 +29,7 @@ class Interpreter:
     def __init__(self, house: House, vocabulary: Vocabulary) -> None:
         self._house = house
         self._vocabulary = vocabulary
+        self._flood = Flood()
 
     async def __call__(self, received: Received, work: UnitOfWork) -> None:
         """Do what the event asks for, if anything."""
@@ -52,7 +54,8 @@ class Interpreter:
         try:
             await (self._reread(said) if isinstance(event, Edit) else self.understand(said))
         except UserError as problem:
-            await said.answer(said.phrases.reply_to(problem))
+            if await self._flood.lets_through(said):
+                await said.answer(said.phrases.reply_to(problem))
 
     async def understand(self, said: Said) -> None:
         """A submission, else the answer that is waited for, else a lone clock to ask about, else a word, else talk."""
@@ -70,7 +73,7 @@ class Interpreter:
             await take_lines(said, [asked])
         elif said.private and (problem := left_over(said)):
             raise problem
-        elif word := self._word_in(said):
+        elif (word := self._word_in(said)) and await self._flood.lets_through(said):
             await self._vocabulary.say(said, word)
 
     async def _reread(self, said: Said) -> None:

@@ -107,6 +107,6 @@ may_invite = ["{inviter}"]
             await self.until("SELECT 1 FROM inbox WHERE event_id = ? AND state = 'done'", event_id)
         await self.until("SELECT 1 WHERE NOT EXISTS (SELECT 1 FROM outbox WHERE state IN ('waiting', 'leased'))")
 
-    def log(self) -> str:
-        """What it has written, for a failing test's message."""
-        return (self.directory / "bot.log").read_text("utf-8")[-3000:]
+    def log(self, *, whole: bool = False) -> str:
+        """What it has written; of that the end, for a failing test's message."""
+        return (self.directory / "bot.log").read_text("utf-8")[0 if whole else -3000 :]

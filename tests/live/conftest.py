@@ -142,6 +142,6 @@ async def kitchen(client: Client, chef: Person) -> str:
 async def team(server: Homeserver, person: MakePerson, chef: Person, tmp_path: Path) -> Team:
     """Ime, Bastian, Noor and a bot that is down; without encryption, which has tests of its own."""
     user_id = await server.register(f"platepace{next(_NUMBERS)}", PASSWORD)
-    team = Team(BotProcess(tmp_path, user_id), chef, await person("Bastian"), await person("Noor"))
+    team = Team(server.url, BotProcess(tmp_path, user_id), chef, await person("Bastian"), await person("Noor"))
     team.bot.configure(server, chef.user_id, encryption=False)
     return team

@@ -43,6 +43,8 @@ class FaultProxy:
     url: str = ""
     faults: list[Fault] = field(default_factory=list)
     asked: list[tuple[float, str]] = field(default_factory=list)
+    addresses: list[str] = field(default_factory=list)
+    """Their whole addresses, queries too."""
 
     def asked_since(self, moment_s: float) -> list[str]:
         """The requests from then on."""
@@ -58,6 +60,7 @@ async def fault_proxy(homeserver: str) -> AsyncIterator[FaultProxy]:
         async def handle(request: web.BaseRequest) -> web.StreamResponse:
             what = f"{request.method} {request.path}"
             proxy.asked.append((time.monotonic(), what))
+            proxy.addresses.append(request.raw_path)
             body = await request.read()
 
             async def forward() -> web.StreamResponse:

@@ -31,6 +31,8 @@ async def at_work(bot: BotProcess, make_storage: MakeStorage = SqlStorage) -> As
 class Team:
     """A chef, a sous and a cook, and a bot that the chef may invite; ``bot`` is its directory."""
 
+    server_url: str
+
     bot: BotProcess
     chef: Person
     bastian: Person

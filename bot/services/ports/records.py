@@ -7,11 +7,16 @@ from typing import Literal
 
 @dataclass(frozen=True, kw_only=True)
 class Session:
-    """How the bot is signed in: the device is kept for life, since transaction ids hold for it alone."""
+    """How the bot is signed in: the device is kept for life, since transaction ids hold for it alone.
+
+    ``broken_starts`` are the starts in a row that broke, the last of them by ``broken_by``.
+    """
 
     user_id: str
     device_id: str
     token: str = field(repr=False)
+    broken_starts: int = 0
+    broken_by: str = ""
 
 
 @dataclass(frozen=True, kw_only=True)

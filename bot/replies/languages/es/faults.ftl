@@ -10,3 +10,6 @@ names-no-predecessor = { $old } fue declarada sustituida por { $new }, que no di
 kitchen-moved = La cocina de { $old } está ahora en { $new }. Donde la configuración nombra la sala antigua, pon la nueva.
 moved-here = La cocina se ha mudado aquí: ejercicios, resultados y publicaciones siguen como antes.
 moved-here-live = La cocina se ha mudado aquí: ejercicios, resultados y publicaciones siguen como antes. Abiertos: { $drills }, con los resultados en este hilo o en cualquier lugar de la sala.
+flooding = Son más líneas de las que puedo contestar de una vez. Los resultados que puedo leer quedan guardados. Espera dos minutos y sigue.
+post-missed-in = La publicación semanal del ejercicio { $drill } en { $room } debía salir hace más de 12 horas, mientras el bot no estaba, y se dejó fuera. La cocina está avisada.
+somebody = una persona

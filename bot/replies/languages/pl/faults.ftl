@@ -10,3 +10,6 @@ names-no-predecessor = { $old } miał zostać zastąpiony przez { $new }, ale ta
 kitchen-moved = Kuchnia z { $old } jest teraz w { $new }. Tam, gdzie ustawienia podają stary pokój, wpisz nowy.
 moved-here = Kuchnia jest teraz tutaj: ćwiczenia, wyniki i ogłoszenia idą dalej jak dotąd.
 moved-here-live = Kuchnia jest teraz tutaj: ćwiczenia, wyniki i ogłoszenia idą dalej jak dotąd. Otwarte: { $drills }, wyniki w tym wątku albo gdziekolwiek w pokoju.
+flooding = To więcej linii, niż mogę naraz odpowiedzieć. Wyniki, które da się odczytać, są zachowane. Poczekaj dwie minuty i pisz dalej.
+post-missed-in = Cotygodniowy wpis ćwiczenia { $drill } w { $room } miał się ukazać ponad 12 godzin temu, gdy bot nie działał, i został pominięty. Kuchnia o tym wie.
+somebody = pewna osoba

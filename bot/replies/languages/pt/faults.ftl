@@ -10,3 +10,6 @@ names-no-predecessor = { $old } foi dada como substituída por { $new }, que nã
 kitchen-moved = A cozinha de { $old } está agora em { $new }. Onde as definições indicam a sala antiga, ponha a nova.
 moved-here = A cozinha mudou-se para aqui: exercícios, resultados e publicações continuam como antes.
 moved-here-live = A cozinha mudou-se para aqui: exercícios, resultados e publicações continuam como antes. Abertos: { $drills }, com resultados nesta conversa ou em qualquer parte da sala.
+flooding = São mais linhas do que posso responder de uma vez. Os resultados que consigo ler ficam guardados. Espere dois minutos e continue.
+post-missed-in = A publicação semanal do exercício { $drill } em { $room } devia ter saído há mais de 12 horas, enquanto o bot estava fora, e ficou de fora. A cozinha foi avisada.
+somebody = uma pessoa
