@@ -1,4 +1,4 @@
-"""The command line: run, demo, rehearse. Faults at the start end with one sentence and a code of their own."""
+"""The command line: run, check, demo, rehearse. Faults at the start end with one sentence and a code of their own."""
 
 import argparse
 import asyncio
@@ -32,6 +32,9 @@ def _parser() -> argparse.ArgumentParser:
     run = commands.add_parser("run", help="work in the rooms of a homeserver")
     run.add_argument("--config", type=Path, default=Path("config.toml"), help="the settings file (config.toml)")
     run.set_defaults(command=_run)
+    looked = commands.add_parser("check", help="look at all that a start needs, and change nothing")
+    looked.add_argument("--config", type=Path, default=Path("config.toml"), help="the settings file (config.toml)")
+    looked.set_defaults(command=_check)
     demo = commands.add_parser("demo", help="play a week on a private homeserver of its own")
     demo.set_defaults(command=_demo)
     rehearse = commands.add_parser("rehearse", help="play a scripted chat with no server and print the replies")
@@ -52,6 +55,16 @@ def _run(options: argparse.Namespace) -> None:
         from bot.app import run_bot  # noqa: PLC0415 - as above
 
     asyncio.run(_until_told_to_stop(run_bot(settings, secrets)))
+
+
+def _check(options: argparse.Namespace) -> None:
+    from bot.checking import check  # noqa: PLC0415 - each command loads what it needs alone
+    from bot.settings import load_secrets, load_settings  # noqa: PLC0415 - as above
+
+    settings = load_settings(options.config)
+    secrets = load_secrets(settings)
+    begin_log("WARNING")
+    sys.exit(asyncio.run(check(settings, secrets, lambda line: print(line, flush=True))))  # noqa: T201 - its output
 
 
 @contextlib.contextmanager

@@ -57,14 +57,17 @@ class Client:
 
     async def sign_in(self) -> str:
         """Sign in with the token or, where that is not good any more, the password; the device id to keep for life."""
-        if not (self._account.token and await self._resume(self._account.token)):
+        if not await self.resume():
             await self._log_in()
         if self._device_id is None:
             raise OperatorError(f"The access token of {self.user_id} belongs to no device.")
         return self._device_id
 
-    async def _resume(self, token: str) -> bool:
-        self._transport.use_token(token)
+    async def resume(self) -> bool:
+        """Go on with the token that there is; False where there is none, or it is not good any more."""
+        if not self._account.token:
+            return False
+        self._transport.use_token(self._account.token)
         try:
             self._recognise(await self._call("GET", "v3/account/whoami"))
         except SignedOut:

@@ -2,6 +2,7 @@
 
 import sqlite3
 from importlib.resources import as_file, files
+from pathlib import Path
 
 from sqlalchemy import Connection, column, inspect, select, table
 from sqlalchemy.exc import DBAPIError
@@ -27,6 +28,24 @@ async def bring_up_to_date(engine: AsyncEngine) -> None:
             f"The database cannot be used: {cause}. Look at storage.url and at who may write there.",
             NO_DATABASE,
         ) from fault
+
+
+async def revision_of(engine: AsyncEngine) -> str | None:
+    """The revision that the database is at; None where there is none yet. Nothing is made."""
+    if not _is_there(engine):
+        return None
+    try:
+        async with engine.begin() as connection:
+            return await connection.run_sync(_revision)
+    except (DBAPIError, OSError) as fault:
+        cause = fault.orig if isinstance(fault, DBAPIError) else fault
+        raise OperatorError(f"The database cannot be used: {cause}. Look at storage.url.", NO_DATABASE) from fault
+
+
+def _is_there(engine: AsyncEngine) -> bool:
+    """Whether SQLite's file is there, which looking would make; a server's database is there or says that it is not."""
+    path = engine.url.database
+    return engine.dialect.name != "sqlite" or bool(path and Path(path).exists())
 
 
 def _try_file(engine: AsyncEngine) -> None:

@@ -24,7 +24,7 @@ from bot.storage.persons import SqlPersons
 from bot.storage.questions import SqlQuestions
 from bot.storage.runs import SqlRuns
 from bot.storage.schedules import SqlSchedules
-from bot.storage.schema import bring_up_to_date
+from bot.storage.schema import bring_up_to_date, revision_of
 from bot.storage.sealed import SqlSealedEvents
 from bot.storage.sessions import SqlSessions
 
@@ -42,6 +42,10 @@ class SqlStorage:
     async def migrate(self) -> None:
         """Bring the tables to the shape that this code knows; an OperatorError where that cannot be."""
         await bring_up_to_date(self._engine)
+
+    async def revision(self) -> str | None:
+        """The revision that the database is at; None where there is none yet. Nothing is made or changed."""
+        return await revision_of(self._engine)
 
     @asynccontextmanager
     async def begin(self) -> AsyncIterator[UnitOfWork]:

@@ -35,6 +35,21 @@ class Chain:
     problem: str = ""
 
 
+def published_chain(told: Queried, user_id: str, device_id: str) -> Chain:
+    """The chain as anybody sees it: whether the published keys hang together, whoever holds the secret ones."""
+    master, signing = (parsed(SigningKey, keys.get(user_id)) for keys in (told.master_keys, told.self_signing_keys))
+    device = told.device_keys.get(user_id, {}).get(device_id)
+    if device is None:
+        return Chain(False, f"device {device_id} has published no keys")
+    if master is None or signing is None:
+        return Chain(False, "no signing keys are published")
+    if not is_signed(told.self_signing_keys[user_id], user_id, master.public, master.public):
+        return Chain(False, "the master key has not signed the self-signing key")
+    if not is_signed(device, user_id, signing.public, signing.public):
+        return Chain(False, "the self-signing key has not signed the device")
+    return Chain(True)
+
+
 class Signing:
     """The signing keys of the bot's account and the chain that they make."""
 
