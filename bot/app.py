@@ -3,7 +3,7 @@
 import asyncio
 import logging
 from collections.abc import AsyncIterator, Callable
-from contextlib import AbstractAsyncContextManager, aclosing, asynccontextmanager
+from contextlib import AbstractAsyncContextManager, AbstractContextManager, aclosing, asynccontextmanager, nullcontext
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from random import SystemRandom
@@ -191,7 +191,17 @@ async def run_bot(
             async with aclosing(RenderingProcess()) as rendering:
                 await _safe(line, starts, rendering).run()
         async with starts.counted(), join(line) as bot:
-            await bot.run()
+            with _measured(line, bot):
+                await bot.run()
+
+
+def _measured(line: Line, bot: Bot) -> AbstractContextManager[None]:
+    """The bot's figures at the address that the settings name, or nothing."""
+    if line.settings.admin.metrics is None:
+        return nullcontext()
+    from bot.metrics import served  # noqa: PLC0415 - only if it is wanted
+
+    return served(line.settings.admin.metrics, lambda: line.secrecy.is_signed, lambda: bot.sync.last_good_s)
 
 
 @asynccontextmanager

@@ -78,9 +78,10 @@ class GroupSettings(BaseModel, extra="forbid"):
 
 
 class AdminSettings(BaseModel, extra="forbid"):
-    """Where faults are told."""
+    """Where faults are told, and figures."""
 
     room: str | None = None
+    metrics: str | None = Field(default=None, pattern=r"^\S+:\d{1,5}$")
     log_level: str = Field(default="INFO", pattern="^(DEBUG|INFO|WARNING|ERROR)$")
 
 

@@ -38,18 +38,21 @@ class Week:
 
     ``entries`` are its runs, every cook's in the order in which they came; ``noise`` is each cook's own, of log net;
     ``expected`` what each is expected to take, those left out who have nothing to compare with; ``off`` are those who
-    are off public boards.
+    are off public boards. Of those who were forgotten after the boards were frozen there are no runs: ``forgotten`` is
+    what they had on each board, by its name, and ``forgotten_plates`` their clean plates.
     """
 
     entries: Sequence[Entry]
     noise: Mapping[str, float]
     expected: Mapping[str, Expected] = field(default_factory=dict)
     off: frozenset[str] = frozenset()
+    forgotten: Mapping[str, Sequence[Figure]] = field(default_factory=dict)
+    forgotten_plates: int = 0
 
 
 def rank_fast(week: Week) -> Board:
     """By the best witnessed net of the week's first five runs, which are all counted as tries."""
-    return board(_figures(week, _fastest), _quicker, _lowest, week.off)
+    return board(_figures(week, "fast", _fastest), _quicker, _lowest, week.off)
 
 
 def rank_steady(week: Week) -> Board:
@@ -57,7 +60,7 @@ def rank_steady(week: Week) -> Board:
 
     A cook whose median has no time has no place.
     """
-    return board(_figures(week, _steadiest), _quicker, _lowest, week.off)
+    return board(_figures(week, "steady", _steadiest), _quicker, _lowest, week.off)
 
 
 def rank_clean(week: Week) -> Board:
@@ -65,7 +68,7 @@ def rank_clean(week: Week) -> Board:
 
     The value is the lower end of Wilson's interval, one-sided 95 %; two shares are told apart by Newcombe's interval.
     """
-    return board(_figures(week, _cleanest), _cleaner, _highest, week.off)
+    return board(_figures(week, "clean", _cleanest), _cleaner, _highest, week.off)
 
 
 def first_runs(entries: Iterable[Entry]) -> list[tuple[str, list[Entry]]]:
@@ -88,10 +91,10 @@ def _good_for_boards(runs: Iterable[Entry]) -> list[Entry]:
     return [run for run in runs if run.witnessed and run.kind == "counted"]
 
 
-def _figures(week: Week, figure_of: Callable[[str, Sequence[Entry], float], Figure | None]) -> list[Figure]:
-    """The figures of those cooks who have one."""
+def _figures(week: Week, kind: str, figure_of: Callable[[str, Sequence[Entry], float], Figure | None]) -> list[Figure]:
+    """The figures of those cooks who have one on this board, the forgotten among them."""
     figures = [figure_of(cook, runs, week.noise[cook]) for cook, runs in first_runs(week.entries)]
-    return [figure for figure in figures if figure]
+    return [figure for figure in (*figures, *week.forgotten.get(kind, ())) if figure]
 
 
 def _fastest(cook: str, runs: Sequence[Entry], noise: float) -> Figure | None:

@@ -30,11 +30,12 @@ def rank_own(week: Week) -> Board:
 
 
 def own_scores(week: Week) -> list[Figure]:
-    """Every cook's week against their own expected time; those with nothing to compare are left out."""
+    """Every cook's week against their own expected time, the forgotten too; those with nothing to compare are not."""
     nets_s = {cook: judged_nets_s(runs) for cook, runs in first_runs(week.entries) if cook in week.expected}
     actual_s = {cook: middle for cook, nets in nets_s.items() if not isinf(middle := middle_s(nets))}
     expected = level({cook: week.expected[cook] for cook in actual_s}, actual_s)
-    return [_score(cook, actual_s[cook], expected[cook], week.noise[cook], len(nets_s[cook])) for cook in actual_s]
+    scores = [_score(cook, actual_s[cook], expected[cook], week.noise[cook], len(nets_s[cook])) for cook in actual_s]
+    return [*scores, *week.forgotten.get("own", ())]
 
 
 def percent_faster(figure: Figure) -> int:
@@ -45,7 +46,7 @@ def percent_faster(figure: Figure) -> int:
 def together(week: Week) -> Together:
     """What the house did, those who are off public boards among it: it names nobody."""
     scores = own_scores(week)
-    clean_plates = sum(entry.accepted - entry.rebuilt for entry in week.entries)
+    clean_plates = week.forgotten_plates + sum(entry.accepted - entry.rebuilt for entry in week.entries)
     return Together(len(scores), sum(figure.value >= 0 for figure in scores), clean_plates)
 
 

@@ -19,6 +19,10 @@ class Locked:
 class Secrecy(Protocol):
     """Opens what comes in encrypted and seals what goes out."""
 
+    @property
+    def is_signed(self) -> bool:
+        """Whether the bot's device is signed by its owner, and the chain of keys holds."""
+
     def receive(self, news: News) -> bool:
         """Take in what a sync says of keys and devices; whether it brought the key of a room."""
 
@@ -48,6 +52,8 @@ class Secrecy(Protocol):
 
 class InTheClear:
     """No encryption: sealed events are nobody's business, and everything goes out as it is."""
+
+    is_signed = False
 
     def receive(self, news: News) -> bool:
         """Keys mean nothing here."""

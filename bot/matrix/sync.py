@@ -50,7 +50,7 @@ class Homeserver(Past, Protocol):
 class SyncLoop:
     """Brings the news of every room to the inbox and wakes whoever works it off.
 
-    ``caught_up`` is set from the first good sync on.
+    ``caught_up`` is set from the first good sync on, and ``last_good_s`` is the POSIX time of the newest; 0 before.
     """
 
     def __init__(
@@ -77,6 +77,7 @@ class SyncLoop:
         self._refusals = 0
         self._since: str | None = None
         self.caught_up = asyncio.Event()
+        self.last_good_s = 0.0
 
     async def run(self) -> NoReturn:
         """Go on for ever, leaving the server alone after failures; ``LoggedOut`` ends it."""
@@ -129,6 +130,7 @@ class SyncLoop:
         self._since = news.next_batch
         self._envelopes.keys_came = False
         self._refusals = 0
+        self.last_good_s = self._world.clock().timestamp()
         self.caught_up.set()
         if since and not self._invitations_looked_up:
             # One that came before the bot was last stopped is in no later sync.

@@ -1,8 +1,11 @@
-"""``platepace check`` on a real homeserver: before the first start, while the bot runs, and of what is wrong."""
+"""``platepace check`` on a real homeserver, before the first start, at work and with something wrong; and figures."""
 
 import asyncio
 import sys
+import time
+from socket import socket
 
+import aiohttp
 import pytest
 
 from bot.errors import BAD_SETTINGS, NO_DATABASE
@@ -43,3 +46,23 @@ async def test_from_before_the_first_start_to_a_bot_at_work(team: Team, server: 
     code, lost = await check(bot)
     assert code == NO_DATABASE
     assert any(line.startswith("wrong  crypto store: ") for line in lost)
+
+
+async def test_figures_for_whoever_watches(team: Team, server: Homeserver) -> None:
+    """While the bot is at work they say that the chain holds and when it last heard; off, nobody listens."""
+    bot = team.bot
+    bot.configure(server, team.chef.user_id)
+    with socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        address = f"127.0.0.1:{probe.getsockname()[1]}"
+    with (bot.directory / "config.toml").open("a", encoding="utf-8") as config:
+        config.write(f'[admin]\nmetrics = "{address}"\n')
+    async with aiohttp.ClientSession() as session:
+        async with bot.running():
+            await team.open_kitchen()
+            async with session.get(f"http://{address}/metrics") as answer:
+                figures = dict(line.split(" ") for line in (await answer.text()).splitlines() if line[0] != "#")
+        with pytest.raises(aiohttp.ClientError):
+            await session.get(f"http://{address}/metrics")
+    assert figures["platepace_signing_chain_holds"] == "1.0"
+    assert 0 <= time.time() - float(figures["platepace_last_sync_timestamp_seconds"]) < 60

@@ -79,6 +79,11 @@ class Encryption:
         self._private_rooms = choices.private_rooms
         self.chain = Chain(holds=False, problem="not looked at yet")
 
+    @property
+    def is_signed(self) -> bool:
+        """Whether the device is signed by its owner, and the chain of keys holds."""
+        return self.chain.holds
+
     async def begin(self) -> None:
         """Publish the device's keys where they are not, and see that the device is signed."""
         await self._own_keys.top_up()
