@@ -43,6 +43,20 @@ def boards_of(week: Week, *, light: bool = False) -> Boards:
     return Boards({} if light else {kind: rank(week) for kind, rank in RANKINGS.items()}, together(week))
 
 
+def with_forgotten(week: Week, frozen: Boards) -> Week:
+    """The week as it was frozen, of whose runs those are gone of everybody who has been forgotten since."""
+    theirs = {
+        kind: [row.figure for row in (*board.rows, *board.apart) if not row.figure.user_id.startswith("@")]
+        for kind, board in frozen.placed.items()
+    }
+    return replace(week, forgotten=theirs, forgotten_plates=frozen.together.clean_plates - together(week).clean_plates)
+
+
+def carried_over(before: Week, now: Week) -> Week:
+    """The week as it is now with what was known of the forgotten before."""
+    return replace(now, forgotten=before.forgotten, forgotten_plates=before.forgotten_plates)
+
+
 async def boards_for(work: UnitOfWork, live: LiveDrill) -> Boards:
     """The boards of a posting: as they stand while it is open, as they were frozen once it is closed."""
     if live.closed_at is None:

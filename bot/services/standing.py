@@ -12,7 +12,16 @@ from bot.domain.bests import Judged, best_of, bests_of, usual_difference_s
 from bot.domain.pace import clock_text
 from bot.replies.dates import week_text
 from bot.replies.phrases import Phrases
-from bot.services.boards import boards_for, boards_of, closing_lines, freeze, is_light, names_of
+from bot.services.boards import (
+    boards_for,
+    boards_of,
+    carried_over,
+    closing_lines,
+    freeze,
+    is_light,
+    names_of,
+    with_forgotten,
+)
 from bot.services.house import House
 from bot.services.languages import own_phrases, room_phrases
 from bot.services.ports.drill_records import LiveDrill
@@ -101,11 +110,13 @@ async def _compare_closed(
     """Let the frozen boards carry a change of their runs, and say so where they have been told."""
     runs, light = await work.runs.on_board(live.id), await is_light(work, live)
     runs_before = sorted(_before(runs, earlier), key=_when_sent)
-    now = boards_of(await week_of_posting(work, live, runs), light=light)
-    if boards_of(await week_of_posting(work, live, runs_before), light=light) == now:
+    frozen = await boards_for(work, live)
+    before = with_forgotten(await week_of_posting(work, live, runs_before), frozen)
+    now = boards_of(carried_over(before, await week_of_posting(work, live, runs)), light=light)
+    if boards_of(before, light=light) == now:
         return
     say = await room_phrases(house, work, live.room_id)
-    told = await closing_lines(work, say, live, await boards_for(work, live))
+    told = await closing_lines(work, say, live, frozen)
     await freeze(work, live, now, live.closed_at or house.clock())
     lines = await closing_lines(work, say, live, now)
     if live.announced and lines != told:

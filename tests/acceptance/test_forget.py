@@ -73,6 +73,17 @@ async def test_frozen_boards_read_a_cook(closed: Chat) -> None:
     assert unnamed == named.replace("Noor", "a cook")
 
 
+async def test_a_correction_keeps_the_sums_of_the_forgotten(closed: Chat) -> None:
+    """Kwabena's run of the closed week is put right: the place of a cook and the house's plates are still there."""
+    run = (await closed.say("ime", "!board fast"))[0]
+    assert run.endswith("Fast: 1 Noor 2:50 (1 try); 2 Kwabena 3:10 (1 try)")
+    await _forget(closed, "noor")
+    texts = await closed.say("ime", "!correct @kwabena 3:12 8/8")
+    (corrected,) = [text for text in texts if text.startswith("Correction to the closed board")]
+    assert "Fast: 1 a cook 2:50 (1 try); 2 Kwabena 3:12 (1 try)" in corrected
+    assert "32 clean plates" in corrected
+
+
 async def test_a_fresh_export_holds_nothing(closed: Chat) -> None:
     """After it `records` has nothing to hand out, and a run sent then is a stranger's: held, not kept."""
     await _forget(closed, "noor")
