@@ -67,7 +67,7 @@ class Kitchen:
         """A drill not yet posted comes due."""
         number = self.drills.pop(0)
         schedule_id, name = await schedule_due_now(bot.url, self.room_id, number)
-        self.posts[schedule_id] = f"{name} (drill {number})"
+        self.posts[schedule_id] = f"{name} (drill {number}"
 
 
 @dataclass(frozen=True)
