@@ -1,0 +1,32 @@
+## Mots
+
+words-cook = Envoyer : le temps et les assiettes bonnes, comme `3:02 8/8` ; { $words }.
+words-look = Regarder : { $words }.
+words-practise = Travailler : { $words }.
+words-privacy = Soi : { $words }.
+words-judge = Juger : { $words } ; une main levée veut dire que j'ai regardé.
+words-chef = Chef : { $words }.
+words-how = Dans le salon, mets `!` devant un mot ; dans notre salon privé, il va seul. `!words trend` en explique un.
+help-join = `join` : me compter ; dit ce qui est gardé.
+help-leave = `leave` : ne plus me compter ; rien de nouveau n'est gardé.
+help-scrap = `scrap` : retirer mon dernier passage.
+help-undo = `undo` : le remettre.
+help-best = `best` ou `best 6` : mes meilleurs temps, en privé.
+help-why = `why` : toute la somme de mon dernier passage, en privé.
+help-spec = `spec` ou `spec 6` : la fiche de l'exercice.
+help-drills = `drills` : tous les exercices de cette cuisine.
+help-board = `board`, ou un de `own`, `fast`, `steady`, `clean`, `house`, `quarter`, `group`, comme `board fast` : les premières places ; en privé aussi la tienne.
+help-draft = `draft NAME`, puis une ligne `plates 8 rows 2`, puis des étapes comme `1. 7 courgette, shingle, at 10-4`. `draft 6` part de l'exercice 6.
+help-step = `step 2 2 triangle, lean` : changer une étape du brouillon, ou de l'exercice ouvert.
+help-plates = `plates 10` : un autre nombre d'assiettes.
+help-rows = `rows 2` : un autre nombre de rangées.
+help-publish = `publish` : donner au brouillon son numéro pour qu'il puisse être affiché.
+help-post = `post 6 mon 15:00` : afficher l'exercice 6 chaque semaine ; `post mon 15:00` le dernier ; `post now 6` tout de suite ; `post` donne la liste.
+help-skip = `skip` : sauter le prochain affichage.
+help-hold = `hold` : aucun affichage jusqu'à nouvel ordre.
+help-close = `close` : fermer maintenant le tableau ouvert.
+help-zone = `zone Europe/London` : le fuseau horaire de la cuisine.
+help-dayturn = `dayturn 05:00` : quand tourne la journée de cuisine.
+help-replies = `replies short` : le seul bloc-notes ; `replies full` : une ligne par passage.
+help-words = `words` : tous les mots ; `words trend` : l'un d'eux.
+which-step = Écris-le comme `!step 2 2 triangle, lean`.
