@@ -13,7 +13,8 @@ _BENGALI = re.compile(
 _WIDTHS_EM = {
     **dict.fromkeys(" !'()*,-./:;I[]`fijlt|", 0.35),
     **dict.fromkeys('"Jrcsz?\\{}', 0.5),
-    **dict.fromkeys("&ADGHNOQUw", 0.8),
+    **dict.fromkeys("&ADGHNOQU", 0.8),
+    "w": 0.86,
     **dict.fromkeys("%@MWm", 1.0),
 }
 _USUAL_EM = 0.65
