@@ -80,7 +80,7 @@ def _crypto_store(settings: Settings, session: Session | None) -> Finding:
         return Finding("encryption: off by the settings")
     store, key = settings.encryption.store, settings.encryption.key_file
     if session and not store.exists():
-        told = f"{store} is gone, but device {session.device_id} is known: put it back from a backup, or see the README"
+        told = f"{store} is gone, but device {session.device_id} is known: put it back, or see the README"
         return Finding("crypto store", told, NO_DATABASE)
     if store.exists() and not key.exists():
         return Finding("crypto store", f"its key {key} is not there; PLATEPACE_PICKLE_KEY has to give it", BAD_SETTINGS)
@@ -97,6 +97,7 @@ def _account(settings: Settings, secrets: Secrets, session: Session | None) -> A
 
 
 async def _at_the_homeserver(settings: Settings, client: Client, session: Session | None) -> AsyncIterator[Finding]:
+    await client.answers()
     if not await client.resume():
         yield Finding(settings.matrix.homeserver)
         if session:

@@ -63,6 +63,10 @@ class Client:
             raise OperatorError(f"The access token of {self.user_id} belongs to no device.")
         return self._device_id
 
+    async def answers(self) -> None:
+        """Ask for what anybody may ask for; an error says why the homeserver cannot be used."""
+        await self._call("GET", "versions")
+
     async def resume(self) -> bool:
         """Go on with the token that there is; False where there is none, or it is not good any more."""
         if not self._account.token:

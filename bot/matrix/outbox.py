@@ -123,8 +123,8 @@ class Sender:
         except Exception as problem:
             log.exception("outbox: row %s", waiting.id)
             if waiting.attempts + 1 >= _ODD_FAULTS_BEFORE_BURIAL:
-                return await self._bury(waiting, repr(problem))
-            return await self._postpone(waiting, TryLater(repr(problem)))
+                return await self._bury(waiting, f"an unforeseen {type(problem).__name__}")
+            return await self._postpone(waiting, TryLater(f"an unforeseen {type(problem).__name__}"))
         async with self._storage.begin() as work:
             await work.outbox.sent(waiting.id, event_id)
             return await _has_more(work, lane)

@@ -8,7 +8,7 @@ from socket import socket
 import aiohttp
 import pytest
 
-from bot.errors import BAD_SETTINGS, NO_DATABASE
+from bot.errors import BAD_SETTINGS, NO_DATABASE, NO_HOMESERVER
 from bot.homeserver import Homeserver
 from tests.live.bot_process import BotProcess
 from tests.live.whole_bot import Team
@@ -46,6 +46,15 @@ async def test_from_before_the_first_start_to_a_bot_at_work(team: Team, server: 
     code, lost = await check(bot)
     assert code == NO_DATABASE
     assert any(line.startswith("wrong  crypto store: ") for line in lost)
+
+
+async def test_a_homeserver_that_is_not_there(team: Team) -> None:
+    """It is said before the first start too, with the code that a start would end with."""
+    text = (team.bot.directory / "config.toml").read_text("utf-8").replace(team.server_url, "http://127.0.0.1:1")
+    (team.bot.directory / "config.toml").write_text(text, "utf-8")
+    code, told = await check(team.bot)
+    assert code == NO_HOMESERVER
+    assert told[-1].startswith("wrong  http://127.0.0.1:1: cannot be used now")
 
 
 async def test_figures_for_whoever_watches(team: Team, server: Homeserver) -> None:

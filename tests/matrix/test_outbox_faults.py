@@ -119,7 +119,7 @@ async def test_a_fault_of_our_own_blocks_the_lane_for_ten_tries_at_most(
     messenger.faults.extend([KeyError("odd")] * 10)
     async with running(sender):
         await until(lambda: messenger.texts == ["next"])
-    assert dead == [("poison", "KeyError('odd')")]
+    assert dead == [("poison", "an unforeseen KeyError")]
 
 
 async def test_after_twenty_hours_a_row_is_looked_for_before_it_is_sent_again(
