@@ -45,9 +45,7 @@ def _rooms() -> None:
     op.create_index("ix_member_user_id", "member", ["user_id"])
     op.create_table("room_state", _key("room_id"), _key("type"), *_texts("content", "sender"))
     op.create_table("private_room", _key("user_id"), _maybe("room_id"), sa.UniqueConstraint("room_id"))
-    op.create_table(
-        "session", _key("user_id"), *_texts("device_id", "token", "broken_by"), *_wholes("broken_starts")
-    )
+    op.create_table("session", _key("user_id"), *_texts("device_id", "token", "broken_by"), *_wholes("broken_starts"))
     op.create_table("sync_token", _key("account"), *_texts("token"))
 
 
