@@ -12,12 +12,13 @@ from zoneinfo import ZoneInfo
 
 from bot.app import build_house
 from bot.fitting import FittingHere
+from bot.matrix.references import resolved
 from bot.services.faults import Faults
 from bot.services.house import Group
 from bot.services.inbox import InboxWorker
 from bot.services.planner import Planner
 from bot.services.ports.events import Incoming, Membership, RoomState, StateType
-from bot.services.ports.messages import EventRef, Outgoing, Waiting
+from bot.services.ports.messages import Outgoing, Waiting
 from bot.services.ports.world import UnitOfWork
 from bot.services.refits import Refits
 from bot.storage.storage import SqlStorage
@@ -159,7 +160,7 @@ class Rehearsal:
             ]
 
     async def _send(self, work: UnitOfWork, waiting: Waiting) -> Heard:
-        event_id, note = f"$said{waiting.id}", await _resolved(work, waiting.note)
+        event_id, note = f"$said{waiting.id}", await resolved(work, waiting.note)
         room_id, zone = await _room(work, note.to), await _zone(work, note.to)
         if note.style == "pin" and note.target:
             self._drills[room_id] = note.target
@@ -181,17 +182,6 @@ async def _zone(work: UnitOfWork, to: str) -> str:
     """The zone of the kitchen where it is said; in private, of the one that the person has been in longest."""
     kitchens = await work.kitchens.of(to) if to.startswith("@") else [await work.kitchens.get(to)]
     return next((kitchen.zone for kitchen in kitchens if kitchen), "UTC")
-
-
-async def _resolved(work: UnitOfWork, note: Outgoing) -> Outgoing:
-    """The note with event ids for references to messages of our own."""
-
-    async def event_of(ref: EventRef | None) -> EventRef | None:
-        event_id = await work.outbox.event_of(ref) if ref else None
-        return EventRef(event_id) if event_id else None
-
-    thread, target = await event_of(note.thread), await event_of(note.target)
-    return replace(note, thread=thread, target=target, replaces=await event_of(note.replaces))
 
 
 def _private(person: str) -> str:

@@ -47,7 +47,8 @@ async def _reword(said: Said, meant: Meant, target: int) -> None:
     wording = replace(known.drill.wording, target_s=target)
     if wording == known.drill.wording:
         return
-    await show_as_told(said, await said.work.drills.reword(known, wording, said.now))
+    await said.work.drills.reword(known, wording, said.now)
+    await show_as_told(said, known.spec_id)
 
 
 def _standard_s(said: Said, meant: Meant) -> float:

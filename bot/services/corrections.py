@@ -5,20 +5,17 @@ from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from bot.domain.drill import Drill
-from bot.domain.run import Sent
 from bot.errors import UserError
 from bot.replies.results import result_line
 from bot.services.declared import is_declared
 from bot.services.doubts import doubt_clock
 from bot.services.house import House
-from bot.services.languages import own_phrases
 from bot.services.lines import LAPSES_AFTER, Line, ask_about, hold
 from bot.services.mates import hold_for_mate, partner_of, runner_of
 from bot.services.meant import Meant, meant_by
 from bot.services.ports.events import Redaction
 from bot.services.ports.run_records import Run, RunStatus
 from bot.services.ports.world import UnitOfWork
-from bot.services.quiet import left_in_peace_until
 from bot.services.said import Said
 from bot.services.speaker import Speaker
 from bot.services.standing import tell_changes
@@ -67,16 +64,16 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
     try:
         if isinstance(line.read, UserError):
             raise line.read
-        meant = await _drill_of(said, run)
+        meant = await drill_of(said, run)
         whose = (await runner_of(said, line.read), await partner_of(said, line.read, meant))
-        if not _names(line.read.drill, meant.drill) or whose != (run.user_id, run.partner):
+        if not is_named(line.read.drill, meant.drill) or whose != (run.user_id, run.partner):
             raise UserError("edit-moves-run")
         fresh = await work_out_line(replace(said, sent_at=run.sent_at), line.number, line.read, meant, *whose)
         doubt_clock(line, fresh, meant.drill)
     except UserError as problem:
         await ask_about(said, line, problem, among=among)
         return
-    mended = await settled(said.house, said.work, _in_place_of(run, fresh))
+    mended = await settled(said.house, said.work, in_place_of(run, fresh))
     if mended == run:
         return
     if mended.sent_by or mended.partner:
@@ -89,47 +86,7 @@ async def _mend(said: Said, line: Line, run: Run, *, among: int) -> None:
     await (said.tell(text) if aside else said.answer(text, meant.live))
 
 
-async def correct(said: Said, run: Run, sent: Sent) -> None:
-    """The chef puts somebody's run right: the room hears it as a correction, and the cook in private from whom.
-
-    When it was, its reasons and its steps stay where the line does not say them.
-    """
-    if said.user_id in (run.user_id, run.partner, run.sent_by):
-        raise UserError("correct-own")
-    if is_declared(run):
-        raise UserError("correct-which")
-    meant = await _drill_of(said, run)
-    if not _names(sent.drill, meant.drill) or sent.mate or sent.partner:
-        raise UserError("edit-moves-run")
-    then = replace(said, event_id=run.event_id, sent_at=run.sent_at, arrived=run.arrived)
-    fresh = _in_place_of(run, await work_out_line(then, run.line, sent, meant, run.user_id, run.partner))
-    mended = await settled(said.house, said.work, _with_what_stays(run, fresh, sent))
-    await said.work.runs.save(mended)
-    if mended.result.kind != "stopped":
-        line = result_line(said.phrases, mended.result)
-        await said.answer(said.phrases("corrected", line=line), meant.live)
-    for cook in filter(None, (run.user_id, run.partner)):
-        when = await left_in_peace_until(said.house, said.work, run.room_id, cook)
-        say = await own_phrases(said.house, said.work, run.room_id, cook)
-        line = result_line(say, mended.result)
-        text = say("corrected-by", chef=said.name, at=_local_time(said, run), line=line)
-        await said.speaker.tell(cook, text, not_before=when)
-    await tell_changes(said.house, said.work, said.speaker, [run])
-
-
-def _with_what_stays(run: Run, fresh: Run, sent: Sent) -> Run:
-    if not sent.at and not sent.yesterday:
-        fresh = replace(fresh, ran_at=run.ran_at, kitchen_day=run.kitchen_day, week=run.week)
-    same_clock = fresh.result.clock_s == run.result.clock_s
-    return replace(
-        fresh,
-        reasons=fresh.reasons or run.reasons,
-        splits_s=fresh.splits_s or (run.splits_s if same_clock else ()),
-        wipes=fresh.wipes or run.wipes,
-    )
-
-
-def _in_place_of(run: Run, fresh: Run) -> Run:
+def in_place_of(run: Run, fresh: Run) -> Run:
     """The run as worked out again, with what an edit does not touch: settling in, over the limit, and its board."""
     whole = ("counted", "settling")
     if run.result.kind in whole and fresh.result.kind in whole:
@@ -149,12 +106,13 @@ def _in_place_of(run: Run, fresh: Run) -> Run:
     )
 
 
-def _names(label: str, drill: Drill) -> bool:
+def is_named(label: str, drill: Drill) -> bool:
     """Whether a line that names this drill, or none, may be meant."""
     return label.upper() in ("", str(drill.number), f"{drill.number}{drill.letter}")
 
 
-async def _drill_of(said: Said, run: Run) -> Meant:
+async def drill_of(said: Said, run: Run) -> Meant:
+    """The drill that a run was of, with the posting whose board it counts for."""
     published = await said.work.drills.get(run.set_up_id)
     if published is None:
         raise UserError("no-drill-yet")
@@ -185,7 +143,7 @@ async def scrap(said: Said) -> None:
         raise UserError("declared-already")
     await _set_status(said, run, "scrapped")
     await hold(said, [], "undo", LAPSES_AFTER)
-    await said.answer(said.phrases("scrapped", at=_local_time(said, run)))
+    await said.answer(said.phrases("scrapped", at=local_time(said, run)))
 
 
 async def undo(said: Said) -> None:
@@ -196,7 +154,7 @@ async def undo(said: Said) -> None:
     await _set_status(said, run, "kept")
     for offer in (await said.asked("undo"))[:1]:
         await said.work.questions.close(offer.id)
-    await said.answer(said.phrases("undone", at=_local_time(said, run)))
+    await said.answer(said.phrases("undone", at=local_time(said, run)))
 
 
 async def _set_status(said: Said, run: Run, status: RunStatus) -> None:
@@ -204,5 +162,6 @@ async def _set_status(said: Said, run: Run, status: RunStatus) -> None:
     await tell_changes(said.house, said.work, said.speaker, [run])
 
 
-def _local_time(said: Said, run: Run) -> str:
+def local_time(said: Said, run: Run) -> str:
+    """When a run was sent, by the kitchen's clock."""
     return f"{run.sent_at.astimezone(ZoneInfo(said.kitchen.zone)):%H:%M}"

@@ -37,8 +37,8 @@ async def rename(said: Said, label: str, name: str) -> None:
     meant = await _meant(said, label, retired=False)
     for one in meant:
         if one.drill.wording.name != name:
-            kept = await said.work.drills.reword(one, replace(one.drill.wording, name=name), said.now)
-            await show_as_told(said, kept)
+            await said.work.drills.reword(one, replace(one.drill.wording, name=name), said.now)
+    await show_as_told(said, meant[0].spec_id)
     await said.answer(said.phrases("renamed", label=label, name=name))
 
 

@@ -12,7 +12,7 @@ from bot.domain.standard_time import change_percent, standard_s
 from bot.errors import UserError
 from bot.replies.card import step_lines
 from bot.services.closing import announce_closing, close_board
-from bot.services.meant import Meant
+from bot.services.meant import Meant, show_as_told
 from bot.services.ports.drill_records import Draft, PublishedDrill
 from bot.services.ports.run_records import Question
 from bot.services.posting import post_drill
@@ -52,10 +52,7 @@ async def _tell_otherwise(said: Said, meant: Meant, changed: Drill) -> None:
     if known is None:
         raise UserError("no-such-drill", label=meant.drill.label)
     await said.work.drills.reprice(known, changed.spec, said.now)
-    for live in await said.work.drills.live_in(said.kitchen.room_id):
-        stored = await said.work.drills.get(live.set_up_id)
-        if stored and live.spec_id == known.spec_id:
-            await said.work.drills.save_live(replace(live, drill=stored.drill))
+    await show_as_told(said, known.spec_id)
     await said.answer(said.phrases("new-wording", label=known.drill.label))
 
 
@@ -76,10 +73,7 @@ async def only_written_wrong(said: Said, question: Question) -> None:
             result = work_out(was.clock_s, was.count, drill.spec, drill.set_up, said.house.seconds, was.kind)
             await said.work.runs.save(replace(run, result=result))
     await said.work.drills.drop_draft(draft.id)
-    for live in await said.work.drills.live_in(said.kitchen.room_id):
-        published = await said.work.drills.get(live.set_up_id)
-        if published and live.spec_id == old.spec_id:
-            await said.work.drills.save_live(replace(live, drill=published.drill))
+    await show_as_told(said, old.spec_id)
     live_now = await said.work.drills.last_live(said.kitchen.room_id)
     step = step_lines(said.phrases, draft.drill.spec, said.house.seconds)
     text = said.phrases("spec-corrected", label=old.drill.label, steps="\n".join(step))

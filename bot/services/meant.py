@@ -40,11 +40,12 @@ async def drill_as_told_now(said: Said, label: str = "") -> Meant:
     return replace(meant, drill=published.drill) if published else meant
 
 
-async def show_as_told(said: Said, told: PublishedDrill) -> None:
-    """Show a drill's new wording on the card of every posting of it that somebody may still mean."""
-    last = await said.work.drills.last_live(said.kitchen.room_id)
-    for live in {*await said.work.drills.live_in(said.kitchen.room_id), *filter(None, (last,))}:
-        if live.set_up_id == told.set_up_id:
+async def show_as_told(said: Said, spec_id: int) -> None:
+    """Show a drill as it is told by now on the card of every posting of it that somebody may still mean."""
+    meant = (await _by_thread(said), await _newest(said))
+    for live in {*await said.work.drills.live_in(said.kitchen.room_id), *filter(None, meant)}:
+        told = await said.work.drills.get(live.set_up_id)
+        if told and live.spec_id == spec_id:
             await said.work.drills.save_live(replace(live, drill=told.drill))
 
 

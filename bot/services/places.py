@@ -12,6 +12,7 @@ from bot.services.ports.records import Kitchen, Member
 from bot.services.ports.world import UnitOfWork
 from bot.services.said import Said
 from bot.services.speaker import Speaker
+from bot.services.upgrades import brought_over
 
 CHOSEN_WITHIN = timedelta(hours=12)
 
@@ -19,12 +20,16 @@ CHOSEN_WITHIN = timedelta(hours=12)
 async def place_of(
     house: House, work: UnitOfWork, speaker: Speaker, event: Message | Edit, arrived: int
 ) -> Said | None:
-    """What was said as the services take it; None where the bot has no business: an unknown room or person."""
+    """What was said as the services take it; None where the bot has no business: an unknown room or person.
+
+    What comes late from a room that the kitchen has left counts as said where the kitchen is now.
+    """
     kitchen = await work.kitchens.get(event.room_id)
     if kitchen is not None:
         return await _in_kitchen(house, work, speaker, event, arrived, kitchen)
     if await work.kitchens.private_person(event.room_id) != event.sender:
-        return None
+        moved = await brought_over(work, event)
+        return await place_of(house, work, speaker, moved, arrived) if moved is not event else None
     kitchens = await work.kitchens.of(event.sender)
     if not kitchens:
         return None

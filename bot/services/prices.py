@@ -8,7 +8,7 @@ from bot.domain.mise import mise_of
 from bot.errors import UserError
 from bot.replies.cost import cost_lines, figures_of_cost
 from bot.replies.money import check_currency, check_sum
-from bot.services.meant import drill_meant
+from bot.services.meant import drill_meant, show_as_told
 from bot.services.ports.drill_records import PublishedDrill
 from bot.services.said import Said
 
@@ -33,7 +33,7 @@ async def set_price(said: Said, label: str, component: str, price: Decimal) -> N
         raise UserError("price-no-component", component=component, components=components)
     steps = tuple(replace(s, price=price) if s.component.casefold() == named else s for s in spec.steps)
     kept = await said.work.drills.reprice(published, replace(spec, steps=steps), said.now)
-    await _put_up(said, kept)
+    await show_as_told(said, kept.spec_id)  # so that a change of the posted drill keeps its prices
     await _tell_cost(said, kept, currency)
 
 
@@ -43,21 +43,13 @@ async def set_dish_price(said: Said, label: str, price: Decimal) -> None:
     currency = _currency(said)
     wording = replace(published.drill.wording, dish_price=check_sum(price, currency))
     kept = await said.work.drills.reword(published, wording, said.now)
-    await _put_up(said, kept)
+    await show_as_told(said, kept.spec_id)  # so that a change of the posted drill keeps its prices
     await _tell_cost(said, kept, currency)
 
 
 async def tell_cost(said: Said, label: str) -> None:
     """What a run of the drill loses and what that costs."""
     await _tell_cost(said, await _published(said, label), _currency(said))
-
-
-async def _put_up(said: Said, kept: PublishedDrill) -> None:
-    """Give what is posted now the same prices, so that a change of the posted drill keeps them."""
-    for live in await said.work.drills.live_in(said.kitchen.room_id):
-        stored = await said.work.drills.get(live.set_up_id)
-        if stored and live.spec_id == kept.spec_id:
-            await said.work.drills.save_live(replace(live, drill=stored.drill))
 
 
 async def _tell_cost(said: Said, published: PublishedDrill, currency: str) -> None:

@@ -55,14 +55,11 @@ async def tell_quiet(said: Said) -> None:
     await said.answer(_quiet_line(said, said.kitchen))
 
 
-async def resting_at(said: Said, at: time) -> int:
-    """How many people here have their break at this time of day."""
+async def resting_at(said: Said, moment: datetime) -> int:
+    """How many people here have their break at this moment."""
     here = [m for m in await said.work.kitchens.members(said.kitchen.room_id) if m.state == "join"]
-    return sum(_is_within(at, m.rest_from, m.rest_to) for m in here if m.rest_from and m.rest_to)
-
-
-def _is_within(at: time, start: time, end: time) -> bool:
-    return start <= at < end if start < end else at >= start or at < end
+    breaks = [(m.rest_from, m.rest_to) for m in here if m.rest_from and m.rest_to]
+    return sum(quiet_until(moment, said.kitchen.zone, start, end) is not None for start, end in breaks)
 
 
 def hours_text(start: time, end: time) -> str:

@@ -57,7 +57,7 @@ async def set_schedule(said: Said, slot: Slot, label: str = "") -> None:
 async def _tell_set(said: Said, schedule: Schedule) -> None:
     """Say what is posted when, and how many have their break then: a drill does not belong in it."""
     lines = [said.phrases("scheduled", post=await _described(said, schedule))]
-    resting = await resting_at(said, schedule.at)
+    resting = await resting_at(said, _next_due(schedule, said.now))
     if resting:
         lines.append(said.phrases("resting-then", people=resting))
     await said.answer("\n".join(lines))

@@ -1,7 +1,7 @@
 """The chef's word about somebody's run: correct."""
 
 from bot.errors import UserError
-from bot.services import corrections
+from bot.services.correcting import correct
 from bot.services.people import mate_named
 from bot.services.ports.run_records import Run
 from bot.services.said import Said
@@ -18,7 +18,7 @@ async def _correct(said: Said, rest: str) -> None:
         reading = read_line(line)
     if reading is None or not reading.whole:
         raise UserError("correct-how")
-    await corrections.correct(said, await _run_meant(said, named), reading.taken())
+    await correct(said, await _run_meant(said, named), reading.taken())
 
 
 async def _run_meant(said: Said, named: str) -> Run:

@@ -45,7 +45,7 @@ class Interpreter:
             case Redaction():
                 await corrections.take_back(house, work, speaker, await brought_over(work, event))
             case Message() | Edit():
-                await self._hear(received.seq, await brought_over(work, event), work, speaker)
+                await self._hear(received.seq, event, work, speaker)
 
     async def _hear(self, seq: int, event: Message | Edit, work: UnitOfWork, speaker: Speaker) -> None:
         said = await place_of(self._house, work, speaker, event, seq)

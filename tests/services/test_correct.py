@@ -33,6 +33,15 @@ async def test_by_name_the_last_run(live: Chat) -> None:
         assert run.witnesses == ("@bastian:tern.example",)
 
 
+async def test_said_in_private_it_is_no_secret(live: Chat) -> None:
+    """The room reads it under the run, the cook in private, and the chef where it was said."""
+    await live.run("lio", "3:20 8/8")
+    await live.whisper("ime", "correct @lio 3:20 7/8")
+    rooms = [said.room_id for said in live.heard if said.note.text.endswith("(corrected)")]
+    assert rooms == ["!kitchen:tern.example", "!private@ime:tern.example"]
+    assert len(live.told("lio")) == 1
+
+
 async def test_both_of_a_pair_are_told(live: Chat) -> None:
     """Neither hears of it from the other first."""
     await live.say("noor", "3:02 8/8 with @lio", thread=True)

@@ -47,7 +47,14 @@ def published_chain(told: Queried, user_id: str, device_id: str) -> Chain:
         return Chain(False, "the master key has not signed the self-signing key")
     if not is_signed(device, user_id, signing.public, signing.public):
         return Chain(False, "the self-signing key has not signed the device")
+    if not is_signed(told.master_keys[user_id], user_id, device_id, _own_key(device, device_id)):
+        return Chain(False, "the device has not signed the master key")
     return Chain(True)
+
+
+def _own_key(device: Mapping[str, Any], device_id: str) -> str:
+    keys = device.get("keys")
+    return str(keys.get(f"ed25519:{device_id}", "")) if isinstance(keys, Mapping) else ""
 
 
 class Signing:
@@ -102,19 +109,9 @@ class Signing:
         """What is missing in the chain; nothing if it holds."""
         if not self._published(told):
             return "its signing keys are not the account's"
-        master, device = told.master_keys[self._user_id], self._own_device(told)
-        own = self._machine.account.identity_keys["ed25519"]
-        if device is None:
+        if self._own_device(told) is None:
             return "its keys are not published, or others under its name"
-        if not is_signed(
-            told.self_signing_keys[self._user_id], self._user_id, self._public["master"], self._public["master"]
-        ):
-            return "the master key has not signed the self-signing key"
-        if not is_signed(device, self._user_id, self._public["self_signing"], self._public["self_signing"]):
-            return "the self-signing key has not signed the device"
-        if not is_signed(master, self._user_id, self._device_id, own):
-            return "the device has not signed the master key"
-        return ""
+        return published_chain(told, self._user_id, self._device_id).problem
 
     async def _sign(self, told: Queried) -> None:
         device = self._own_device(told)
