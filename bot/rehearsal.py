@@ -10,7 +10,7 @@ from datetime import datetime, timedelta
 from itertools import count
 from zoneinfo import ZoneInfo
 
-from bot.app import build_house
+from bot.app.house import build_house
 from bot.fitting import FittingHere
 from bot.matrix.references import resolved
 from bot.services.faults import Faults

@@ -14,7 +14,8 @@ from secrets import token_urlsafe
 
 from pydantic import SecretStr
 
-from bot.app import Bot, open_bot
+from bot.app import open_bot
+from bot.app.bot import Bot
 from bot.demo.fast_time import FastClock, FastTimeClient
 from bot.demo.people import CAST, ZONE, Cast, sign_in_all
 from bot.demo.stage import FIRST_MONDAY, Stage

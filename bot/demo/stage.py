@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from functools import partial
 from time import monotonic
 
-from bot.app import Bot
+from bot.app.bot import Bot
 from bot.demo.fast_time import FastClock
 from bot.demo.people import CAST, ZONE, Cast
 from bot.demo.transcript import HAND, Transcript

@@ -1,6 +1,7 @@
 """A sender on a real homeserver, and what was said there."""
 
-from collections.abc import Awaitable, Callable
+import re
+from collections.abc import Awaitable, Callable, Iterable
 from typing import Any
 
 from bot.matrix.client import Client
@@ -30,3 +31,8 @@ def new_sender(storage: SqlStorage, client: Client, world: World, reports: Repor
 def texts(events: list[dict[str, Any]]) -> list[str]:
     """What these messages say."""
     return [event["content"]["body"] for event in events]
+
+
+def clocks_heard(said: Iterable[str]) -> list[str]:
+    """The clocks of the runs that the bot has answered for in these words, in order, however often."""
+    return [clock for words in said for clock in re.findall(r"Heard\. (\d+:\d\d)", words)]

@@ -6,7 +6,6 @@ API, "Standard error response", "Soft logout", "Account locking").
 """
 
 import asyncio
-import re
 import time
 from collections.abc import AsyncIterator, Iterator
 from dataclasses import dataclass, field
@@ -39,6 +38,7 @@ from tests.live.fault_proxy import (
     unheard,
 )
 from tests.live.people import PASSWORD, Person, sign_in
+from tests.live.saying import clocks_heard
 from tests.live.whole_bot import at_work
 
 pytestmark = [pytest.mark.live, pytest.mark.asyncio(loop_scope="session")]
@@ -89,7 +89,7 @@ class Kitchen:
         said = [
             e["content"].get("body", "") for e in await self.noor.read(self.room_id) if e["sender"] == self.bot.user_id
         ]
-        answered = [clock for body in said for clock in re.findall(r"Heard\. (\d+:\d\d)", body)]
+        answered = clocks_heard(said)
         assert [clock for clock in answered if clock in sent] == list(sent)
         reactions = await self.noor.read(self.room_id, "m.reaction")
         noted = [event["content"]["m.relates_to"]["event_id"] for event in reactions]

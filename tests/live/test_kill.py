@@ -3,7 +3,6 @@
 The kill is SIGKILL, sent by the process to itself at the step (``killable.py``), so every case is the same each time.
 """
 
-import re
 import signal
 from collections.abc import AsyncIterator, Iterator
 from dataclasses import dataclass, field
@@ -18,6 +17,7 @@ from bot.domain.pace import clock_text
 from bot.homeserver import Homeserver
 from tests.live.bot_process import BotProcess
 from tests.live.people import PASSWORD, Person, sign_in
+from tests.live.saying import clocks_heard
 from tests.live.schedules import schedule_due_now
 
 pytestmark = [pytest.mark.live, pytest.mark.asyncio(loop_scope="session")]
@@ -75,7 +75,7 @@ class Kitchen:
         said = [
             e["content"].get("body", "") for e in await self.noor.read(self.room_id) if e["sender"] == self.bot.user_id
         ]
-        return [clock for body in said for clock in re.findall(r"Heard\. (\d+:\d\d)", body)]
+        return clocks_heard(said)
 
 
 @pytest_asyncio.fixture(scope="module", loop_scope="session")

@@ -1,7 +1,6 @@
 """The whole bot on a real homeserver: from what people do in their clients to what they read there."""
 
 import asyncio
-import re
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
@@ -14,6 +13,7 @@ from tests.live.bot_process import BotProcess
 from tests.live.conftest import MakePerson
 from tests.live.people import PASSWORD, Person
 from tests.live.postgres import new_database
+from tests.live.saying import clocks_heard
 
 pytestmark = pytest.mark.live
 
@@ -35,7 +35,7 @@ async def said_by(bot: BotProcess, reader: Person, room_id: str) -> list[dict[st
 async def heard_by(bot: BotProcess, reader: Person, room_id: str) -> list[str]:
     """The clocks that the bot has answered for with a clean run, in order, however often."""
     bodies = [event["content"].get("body", "") for event in await said_by(bot, reader, room_id)]
-    return [clock for body in bodies for clock in re.findall(r"Heard\. (\d+:\d\d)", body)]
+    return clocks_heard(bodies)
 
 
 async def until_said(bot: BotProcess, reader: Person, room_id: str, words: str) -> dict[str, Any]:

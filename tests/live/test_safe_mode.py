@@ -5,7 +5,9 @@ from contextlib import AbstractAsyncContextManager, suppress
 
 import pytest
 
-from bot.app import Bot, Line, run_bot
+from bot.app import run_bot
+from bot.app.bot import Bot
+from bot.app.line import Line
 from bot.safe_mode import MOST_BROKEN
 from bot.settings import load_secrets, load_settings
 from tests.live.bot_process import BotProcess

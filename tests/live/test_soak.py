@@ -6,7 +6,6 @@ out of order.
 
 import asyncio
 import random
-import re
 import signal
 import time
 from collections.abc import AsyncIterator, Awaitable, Callable
@@ -23,6 +22,7 @@ from bot.homeserver import Homeserver, private_homeserver
 from tests.live.bot_process import BotProcess
 from tests.live.encrypted import encrypting
 from tests.live.people import PASSWORD, Person, sign_in
+from tests.live.saying import clocks_heard
 from tests.live.schedules import schedule_due_now
 
 pytestmark = pytest.mark.soak
@@ -185,7 +185,7 @@ async def _kill_at_random(
 async def _tally(bot: BotProcess, kitchen: Kitchen) -> Tally:
     """What is missing, there twice, or in another order, of what was sent, stored, answered and posted."""
     said = await _all_said(kitchen)
-    answered = [clock for body in said for clock in re.findall(r"Heard\. (\d+:\d\d)", body)]
+    answered = clocks_heard(said)
     rows = bot.ask("SELECT event_id, count(*) FROM run WHERE room_id = ? GROUP BY event_id", kitchen.room_id)
     stored = {event: times for event, times in rows}  # noqa: C416 - of tuples whose length is not known
     lost = sum(clock not in answered or event not in stored for clock, event in kitchen.sent.items())

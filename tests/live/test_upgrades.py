@@ -4,7 +4,7 @@ import asyncio
 
 import pytest
 
-from bot.app import Bot
+from bot.app.bot import Bot
 from tests.live.whole_bot import Team, at_work
 
 pytestmark = pytest.mark.live

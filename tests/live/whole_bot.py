@@ -6,7 +6,9 @@ from contextlib import asynccontextmanager, suppress
 from dataclasses import dataclass
 from typing import Any
 
-from bot.app import Bot, MakeStorage, open_bot, utc_now
+from bot.app import open_bot, utc_now
+from bot.app.bot import Bot
+from bot.app.line import MakeStorage
 from bot.settings import load_secrets, load_settings
 from bot.storage.storage import SqlStorage
 from tests.live.bot_process import BotProcess

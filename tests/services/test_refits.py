@@ -6,7 +6,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from bot.app import build_house
+from bot.app.house import build_house
 from bot.domain.drill import SetUp
 from bot.domain.fairness.cells import Cell
 from bot.domain.fairness.fit import Fit

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from bot.app import build_house
+from bot.app.house import build_house
 from bot.services.ports.events import Sealed
 from bot.services.ports.messages import Outgoing
 from bot.services.unreadable import Unreadable

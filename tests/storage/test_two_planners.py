@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from sqlalchemy import select
 
-from bot.app import build_house
+from bot.app.house import build_house
 from bot.services.planner import Planner
 from bot.storage.storage import SqlStorage
 from bot.storage.tables import live_drills, occurrences, outbox
