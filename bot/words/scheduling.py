@@ -3,7 +3,6 @@
 import re
 from datetime import time
 
-from bot.domain.durations import fold_digits
 from bot.errors import UserError
 from bot.services import kitchen_settings, quiet, scheduling
 from bot.services.said import Said
@@ -73,7 +72,7 @@ def _hours(text: str, problem: str) -> tuple[time, time] | None:
     """Hours like ``15:00-17:00``; None for ``off``; a UserError of this key otherwise."""
     if text.casefold() == "off":
         return None
-    found = _HOURS.fullmatch(fold_digits(text).strip())
+    found = _HOURS.fullmatch(text)
     if not found:
         raise UserError(problem)
     start, end = (read_time(at, problem) for at in found.groups())
